@@ -1,0 +1,72 @@
+using CsvHelper;
+
+namespace Tendency.Breakdown.Glossaries;
+
+/// <summary>Words of the trade by kind, found under any of their spellings.</summary>
+public sealed class Glossary
+{
+    private static readonly Lazy<Glossary> s_builtIn = new(ReadBuiltIn);
+
+    private readonly Dictionary<(string Kind, string Key), Term> _terms = [];
+
+    public Glossary(IEnumerable<Term> terms)
+    {
+        Terms = [.. terms];
+        foreach (var term in Terms)
+        {
+            foreach (var word in term.Aliases.Prepend(term.Canonical))
+            {
+                _ = _terms.TryAdd((term.Kind, Key(word)), term);
+            }
+        }
+    }
+
+    /// <summary>The glossary that comes with the program.</summary>
+    public static Glossary BuiltIn => s_builtIn.Value;
+
+    public IReadOnlyList<Term> Terms { get; }
+
+    /// <summary>The term a word stands for among those of one kind, or null.</summary>
+    public Term? Find(string kind, string word) => _terms.GetValueOrDefault((kind, Key(word)));
+
+    /// <summary>The family of a formation word; empty when no rule knows it.</summary>
+    public string FormationFamily(string formation) => Find("formation_family", formation)?.Canonical ?? "";
+
+    /// <summary>The family of a run scheme: zone, gap, perimeter, option, quarterback run; other when no rule knows it.</summary>
+    public string RunFamily(string scheme) =>
+        Find("run_scheme", scheme) is { } term ? RunSchemeFamilies.Of(term.Canonical) : "other";
+
+    /// <summary>A word as it is compared: lower case, without spaces, underscores, hyphens and points.</summary>
+    public static string Key(string word)
+    {
+        var key = new System.Text.StringBuilder(word.Length);
+        foreach (var c in word)
+        {
+            if (!char.IsWhiteSpace(c) && c is not ('_' or '-' or '.'))
+            {
+                _ = key.Append(char.ToLowerInvariant(c));
+            }
+        }
+
+        return key.ToString();
+    }
+
+    private static Glossary ReadBuiltIn()
+    {
+        using var stream = typeof(Glossary).Assembly.GetManifestResourceStream("Glossaries/terms.csv")
+            ?? throw new InvalidOperationException("The built-in glossary is not embedded.");
+        using var csv = CsvReader.Create(stream, new CsvReaderOptions());
+        csv.ReadHeader();
+        var terms = new List<Term>();
+        while (csv.Read())
+        {
+            terms.Add(new Term(
+                csv.GetString(0).Replace('_', ' '),
+                csv.GetString(1),
+                csv.GetString(2).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries),
+                csv.GetString(3)));
+        }
+
+        return new Glossary(terms);
+    }
+}

@@ -1,0 +1,8 @@
+namespace Tendency.Breakdown.Glossaries;
+
+/// <summary>A word of the trade.</summary>
+/// <param name="Canonical">The one spelling it is counted under, with spaces.</param>
+/// <param name="Kind">What it is a word for: run_scheme, coverage, front.</param>
+/// <param name="Aliases">Other spellings and names.</param>
+/// <param name="About">One line; may be empty.</param>
+public sealed record Term(string Canonical, string Kind, IReadOnlyList<string> Aliases, string About);
