@@ -1,0 +1,84 @@
+namespace Tendency.Inference.Clusters;
+
+/// <summary>
+/// Correlation of hits within one group, from the one-way analysis of variance of binary observations, pooled over disjoint cells: a
+/// single cell of 3 to 5 groups cannot estimate its own. Source: Ridout, Demetrio and Firth 1999, doi:10.1111/j.0006-341X.1999.00137.x.
+/// </summary>
+/// <param name="BetweenSquares">Sum of squares between groups, over all cells.</param>
+/// <param name="WithinSquares">Sum of squares within groups.</param>
+/// <param name="BetweenFreedom">Degrees of freedom between: sum over cells of groups - 1.</param>
+/// <param name="WithinFreedom">Degrees of freedom within: sum over cells of trials - groups.</param>
+/// <param name="TypicalSize">n0, the size of group the estimate is standardised to; 0 without degrees of freedom.</param>
+/// <param name="Groups">Largest number of groups with trials in any cell.</param>
+public sealed record WithinGroupCorrelation(
+    double BetweenSquares,
+    double WithinSquares,
+    int BetweenFreedom,
+    double WithinFreedom,
+    double TypicalSize,
+    int Groups)
+{
+    /// <summary>Least correlation assumed when there are at most 4 groups: so few cannot show that there is none.</summary>
+    public const double FewGroupsFloor = 0.02;
+
+    /// <summary>The raw estimate, possibly negative; null when it is 0/0 (all observations the same, or no cell with two groups).</summary>
+    public double? Estimate
+    {
+        get
+        {
+            if (BetweenFreedom <= 0 || WithinFreedom <= 0)
+            {
+                return null;
+            }
+
+            var between = BetweenSquares / BetweenFreedom;
+            var within = WithinSquares / WithinFreedom;
+            var scale = between + ((TypicalSize - 1) * within);
+            return scale == 0 ? null : (between - within) / scale;
+        }
+    }
+
+    /// <summary>The correlation to use: the estimate cut to [0, 1], 0 if undefined, and at least <see cref="FewGroupsFloor"/> with 4 groups or fewer.</summary>
+    public double Usable => Math.Clamp(Math.Max(Estimate ?? 0, Groups <= 4 ? FewGroupsFloor : 0), 0, 1);
+
+    /// <summary>One cell alone. Groups without trials are left out.</summary>
+    public static WithinGroupCorrelation OfOneCell(IEnumerable<GroupCount> groups) => Pooled([groups]);
+
+    /// <summary>
+    /// Pools disjoint cells, each a list of its groups' counts; groups without trials are left out, and cells with fewer than two groups
+    /// left carry no information and are skipped.
+    /// </summary>
+    public static WithinGroupCorrelation Pooled(IEnumerable<IEnumerable<GroupCount>> cells)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        double between = 0, within = 0, size = 0, withinFreedom = 0;
+        int betweenFreedom = 0, most = 0;
+        foreach (var cell in cells)
+        {
+            double trials = 0, hits = 0, squares = 0, sizes = 0;
+            var groups = 0;
+            foreach (var group in cell.Where(g => g.Trials > 0))
+            {
+                trials += group.Trials;
+                hits += group.Hits;
+                squares += group.Hits * group.Hits / group.Trials;
+                sizes += group.Trials * group.Trials;
+                groups++;
+            }
+
+            most = Math.Max(most, groups);
+            if (groups < 2)
+            {
+                continue;
+            }
+
+            between += Math.Max(0, squares - (hits * hits / trials));
+            within += hits - squares;
+            size += trials - (sizes / trials);
+            betweenFreedom += groups - 1;
+            withinFreedom += trials - groups;
+        }
+
+        return new WithinGroupCorrelation(between, within, betweenFreedom, withinFreedom, betweenFreedom == 0 ? 0 : size / betweenFreedom, most);
+    }
+}
