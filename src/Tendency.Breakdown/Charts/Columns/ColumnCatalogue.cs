@@ -7,17 +7,39 @@ public static class ColumnCatalogue
 {
     private static readonly Dictionary<string, string> s_sideWords = new()
     {
-        ["left"] = "L", ["right"] = "R", ["l"] = "L", ["r"] = "R", ["lt"] = "L", ["rt"] = "R", ["lf"] = "L",
+        ["left"] = "L",
+        ["right"] = "R",
+        ["l"] = "L",
+        ["r"] = "R",
+        ["lt"] = "L",
+        ["rt"] = "R",
+        ["lf"] = "L",
     };
 
     private static readonly Dictionary<string, string> s_hashWords = new()
     {
-        ["left"] = "L", ["right"] = "R", ["lt"] = "L", ["rt"] = "R", ["lf"] = "L", ["middle"] = "M", ["mid"] = "M", ["c"] = "M", ["center"] = "M",
+        ["left"] = "L",
+        ["right"] = "R",
+        ["lt"] = "L",
+        ["rt"] = "R",
+        ["lf"] = "L",
+        ["middle"] = "M",
+        ["mid"] = "M",
+        ["c"] = "M",
+        ["center"] = "M",
     };
 
     private static readonly Dictionary<string, string> s_attachedWords = new()
     {
-        ["left"] = "L", ["right"] = "R", ["lt"] = "L", ["rt"] = "R", ["b"] = "both", ["lr"] = "both", ["no"] = "none", ["n"] = "none", ["-"] = "none",
+        ["left"] = "L",
+        ["right"] = "R",
+        ["lt"] = "L",
+        ["rt"] = "R",
+        ["b"] = "both",
+        ["lr"] = "both",
+        ["no"] = "none",
+        ["n"] = "none",
+        ["-"] = "none",
     };
 
     public static IReadOnlyList<ChartColumn> All { get; } =

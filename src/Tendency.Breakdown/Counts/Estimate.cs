@@ -1,0 +1,39 @@
+using Tendency.Inference.Intervals;
+
+namespace Tendency.Breakdown.Counts;
+
+/// <summary>How an interval for one share is made.</summary>
+public enum IntervalMethod
+{
+    Wilson,
+    Jeffreys,
+    Exact,
+    AgrestiCoull,
+}
+
+/// <summary>A share, with the plays it comes from and how sure it is.</summary>
+/// <param name="Tally">The plays counted.</param>
+/// <param name="Likely">Range at the level asked for, clipped to 0–1.</param>
+public sealed record Estimate(Tally Tally, Interval Likely)
+{
+    /// <summary>Fewest plays for which a percentage is printed.</summary>
+    public const int FewestPlays = 5;
+
+    public bool TooFew => Tally.Plays < FewestPlays;
+
+    /// <summary>Whether the range leaves <paramref name="line"/> out: the one test behind every solid dot, bold percent and headline.</summary>
+    public bool DiffersFrom(double line) => !TooFew && !Likely.Contains(line);
+
+    public static Estimate Of(Tally tally, double level, IntervalMethod method = IntervalMethod.Wilson)
+    {
+        double count = tally.Count, plays = tally.Plays;
+        var interval = method switch
+        {
+            IntervalMethod.Jeffreys => OneProportion.Jeffreys(count, plays, level),
+            IntervalMethod.Exact => OneProportion.ClopperPearson(count, plays, level),
+            IntervalMethod.AgrestiCoull => OneProportion.AgrestiCoull(count, plays, level),
+            _ => OneProportion.Wilson(count, plays, level),
+        };
+        return new Estimate(tally, interval.ClippedToShare());
+    }
+}
