@@ -1,0 +1,94 @@
+namespace Tendency.Breakdown.Fronts.Ledgers;
+
+/// <summary>Who has a gap.</summary>
+/// <param name="Fitter">Empty when nobody has it, even late.</param>
+/// <param name="IsLate">Whether he comes from depth.</param>
+public sealed record GapFit(Flank Flank, string Gap, string Fitter, bool IsLate)
+{
+    public bool IsUncovered => Fitter.Length == 0;
+}
+
+/// <summary>Gives every gap of a side a man, by alignment first and by flow then; as many stay uncovered as the count is short.</summary>
+internal static class GapAssignment
+{
+    /// <returns>One fit a gap from the inside out, and the men left over, those of the snap first.</returns>
+    public static (IReadOnlyList<GapFit> Fits, IReadOnlyList<string> Spare) Of(Flank flank, IReadOnlyList<Gap> gaps, Lineup lineup, bool pulled)
+    {
+        var men = lineup.Now.Where(d => d.Flank == flank).ToList();
+        var taken = new Defender?[gaps.Count];
+        var spare = new List<Defender>();
+        var baseGaps = gaps.Max(g => g.To) + 1;
+        foreach (var man in Order(men))
+        {
+            var gap = man.Role switch
+            {
+                Role.Overhang => LastOpen(taken),
+                Role.Line when Technique.SetsEdge(man.Technique) => Edge(man, gaps, taken, baseGaps),
+                Role.Line => Inside(man, gaps, taken, baseGaps),
+                _ => (man.Name.StartsWith("backside", StringComparison.Ordinal) == pulled) ? LastOpen(taken) : FirstOpen(taken),
+            };
+            if (gap < 0)
+            {
+                spare.Add(man);
+            }
+            else
+            {
+                taken[gap] = man;
+            }
+        }
+
+        var late = new HashSet<int>();
+        foreach (var man in lineup.Late.Where(d => d.Flank == flank))
+        {
+            var gap = man.Name.StartsWith("outside", StringComparison.Ordinal) ? LastOpen(taken) : FirstOpen(taken);
+            if (gap < 0)
+            {
+                spare.Add(man);
+            }
+            else
+            {
+                taken[gap] = man;
+                late.Add(gap);
+            }
+        }
+
+        var fits = gaps.Select((g, i) => new GapFit(flank, g.Label, taken[i]?.Name ?? "", late.Contains(i))).ToArray();
+        return (fits, [.. spare.Select(d => d.Name)]);
+    }
+
+    /// <summary>Overhangs, then the edge men of the line from the outside in, then inside men, then linebackers with the playside one first.</summary>
+    private static IEnumerable<Defender> Order(List<Defender> men) =>
+        men.Where(d => d.Role == Role.Overhang)
+            .Concat(men.Where(d => d.Role == Role.Line && Technique.SetsEdge(d.Technique)).Reverse())
+            .Concat(men.Where(d => d.Role == Role.Line && !Technique.SetsEdge(d.Technique)))
+            .Concat(men.Where(d => d.Role is Role.Linebacker or Role.Safety));
+
+    private static int FirstOpen(Defender?[] taken) => Array.FindIndex(taken, t => t is null);
+
+    private static int LastOpen(Defender?[] taken) => Array.FindLastIndex(taken, t => t is null);
+
+    /// <summary>His own gap's outermost open part, else the next open one inside: a 5 beside an edge man is heavy and takes B.</summary>
+    private static int Edge(Defender man, IReadOnlyList<Gap> gaps, Defender?[] taken, int baseGaps)
+    {
+        var own = Technique.Gap(man.Technique, baseGaps);
+        for (var i = gaps.Count - 1; i >= 0; i--)
+        {
+            if (gaps[i].From <= own && taken[i] is null)
+            {
+                return i;
+            }
+        }
+
+        return FirstOpen(taken);
+    }
+
+    /// <summary>His own gap's innermost open part, else the open gap nearest to it.</summary>
+    private static int Inside(Defender man, IReadOnlyList<Gap> gaps, Defender?[] taken, int baseGaps)
+    {
+        var own = Technique.Gap(man.Technique, baseGaps);
+        var open = Enumerable.Range(0, gaps.Count).Where(i => taken[i] is null).ToArray();
+        return open.Length == 0
+            ? -1
+            : open.OrderBy(i => gaps[i].Holds(own) ? 0 : Math.Min(Math.Abs(gaps[i].From - own), Math.Abs(gaps[i].To - own))).ThenBy(i => i).First();
+    }
+}
