@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Tendency.Breakdown.Glossaries;
 
 namespace Tendency.Breakdown.Fronts;
 
@@ -18,11 +19,11 @@ public sealed class FrontBook
         {
             foreach (var name in front.AlsoCalled.Prepend(front.Name))
             {
-                _ = _fronts.TryAdd(Key(name), front);
+                _ = _fronts.TryAdd(Glossary.Key(name), front);
             }
         }
 
-        _schemes = schemes.ToDictionary(s => Key(s.Name), StringComparer.Ordinal);
+        _schemes = schemes.ToDictionary(s => Glossary.Key(s.Name), StringComparer.Ordinal);
         _ratings = [];
         foreach (var rating in ratings)
         {
@@ -40,10 +41,10 @@ public sealed class FrontBook
     public IEnumerable<Rating> Ratings => _ratings.Values;
 
     /// <summary>A front by its name or one of its other names, however spaced; null when there is none.</summary>
-    public Front? Front(string name) => _fronts.GetValueOrDefault(Key(name));
+    public Front? Front(string name) => _fronts.GetValueOrDefault(Glossary.Key(name));
 
     /// <summary>A scheme by its name, however spaced; null when there is none.</summary>
-    public RunScheme? Scheme(string name) => _schemes.GetValueOrDefault(Key(name));
+    public RunScheme? Scheme(string name) => _schemes.GetValueOrDefault(Glossary.Key(name));
 
     /// <summary>The rating of a cell. An unrated cell counts as even and says so through <see cref="TryRating"/>.</summary>
     public double RatingOf(string front, string scheme, RunTo runTo) => TryRating(front, scheme, runTo, out var rating) ? rating.Value : 0;
@@ -66,8 +67,4 @@ public sealed class FrontBook
         var unknown = names.Where(n => Front(n) is null).ToArray();
         return (known, unknown);
     }
-
-    /// <summary>A name without case, spaces, underscores and hyphens.</summary>
-    internal static string Key(string name) =>
-        string.Concat(name.Where(c => c is not (' ' or '_' or '-'))).ToLowerInvariant();
 }

@@ -1,4 +1,5 @@
 using CsvHelper;
+using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
 
 namespace Tendency.Breakdown.Fronts;
@@ -26,7 +27,7 @@ internal sealed class FrontTable
         {
             TrackLineNumbers = true,
             TrimWhitespace = true,
-            NormalizeHeaderName = FrontBook.Key,
+            NormalizeHeaderName = Glossary.Key,
             MalformedData = CsvMalformedDataHandling.Skip,
             MissingField = CsvMissingFieldHandling.ReturnEmpty,
             FieldCountMismatch = CsvFieldCountHandling.Allow,
@@ -51,7 +52,7 @@ internal sealed class FrontTable
             var cells = new Dictionary<string, string>(StringComparer.Ordinal);
             for (var i = 0; i < headers.Length && i < csv.FieldCount; i++)
             {
-                _ = cells.TryAdd(FrontBook.Key(headers[i]), csv.GetString(i));
+                _ = cells.TryAdd(Glossary.Key(headers[i]), csv.GetString(i));
             }
 
             if (cells.Values.Any(c => c.Length > 0))
@@ -73,7 +74,7 @@ internal sealed class FrontRow(FrontTable table, int line, IReadOnlyDictionary<s
     /// <summary>False once a cell of this row was reported.</summary>
     public bool IsReadable { get; private set; } = true;
 
-    public string Text(string column) => cells.GetValueOrDefault(FrontBook.Key(column), "");
+    public string Text(string column) => cells.GetValueOrDefault(Glossary.Key(column), "");
 
     public IReadOnlyList<string> Words(string column, char separator) =>
         Text(column).Split(separator, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

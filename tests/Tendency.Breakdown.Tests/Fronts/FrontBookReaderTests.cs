@@ -29,13 +29,13 @@ public class FrontBookReaderTests
     }
 
     [Theory]
-    [InlineData("tihgt,power,away,1", "T202", 2, "front", "tight")]
-    [InlineData("tight,cuonter gt,away,1", "T203", 2, "scheme", "counter gt")]
-    [InlineData("tight,power,awya,1", "T204", 2, "run_to", "away")]
-    [InlineData("tight,power,away,3", "T204", 2, "rating", "")]
-    [InlineData("tight,power,away,good", "T204", 2, "rating", "")]
-    [InlineData("tight,power,away,", "T204", 2, "rating", "")]
-    [InlineData("\ntight,power,away,\"1", "T205", 3, "", "")]
+    [InlineData("tihgt,power,away,1", "F002", 2, "front", "tight")]
+    [InlineData("tight,cuonter gt,away,1", "F003", 2, "scheme", "counter gt")]
+    [InlineData("tight,power,awya,1", "F004", 2, "run_to", "away")]
+    [InlineData("tight,power,away,3", "F004", 2, "rating", "")]
+    [InlineData("tight,power,away,good", "F004", 2, "rating", "")]
+    [InlineData("tight,power,away,", "F004", 2, "rating", "")]
+    [InlineData("\ntight,power,away,\"1", "F005", 3, "", "")]
     public void Read_MistakeInARating_IsReportedWithLineAndNearestWord(string row, string code, int line, string column, string nearest)
     {
         var read = Read(null, "front,scheme,run_to,rating\n" + row + "\n");
@@ -63,7 +63,7 @@ public class FrontBookReaderTests
     public void Read_MissingColumn_IsReportedAndNothingChanges()
     {
         var read = Read(null, "front,rating\ntight,2\n");
-        Assert.Equal(("T201", "scheme"), (Assert.Single(read.Problems).Rule.Code, read.Problems[0].Place.Column));
+        Assert.Equal(("F001", "scheme"), (Assert.Single(read.Problems).Rule.Code, read.Problems[0].Place.Column));
     }
 
     [Theory]
