@@ -45,7 +45,15 @@ internal sealed class PlayLogBuilder(Glossary glossary)
 
     public PlayLog Build()
     {
-        var categories = _choices.Values.Select(Padded)
+        var choices = _choices.Values.Select(Padded).ToList();
+        if (_words.TryGetValue(ColumnNames.Formation, out var formations)
+            && FormationCells.Strengths(Padded(formations, ""), choices.Find(c => c.Name == ColumnNames.Strength)) is { } strengths)
+        {
+            _ = choices.RemoveAll(c => c.Name == ColumnNames.Strength);
+            choices.Add(strengths);
+        }
+
+        var categories = choices
             .Concat(_words.Select(pair => WordColumn.Build(ColumnCatalogue.Find(pair.Key)!, Padded(pair.Value, ""), glossary)))
             .Append(_files.Build());
         var numbers = _numbers.Select(pair => NumberColumn.Create(pair.Key, Padded(pair.Value, null)))

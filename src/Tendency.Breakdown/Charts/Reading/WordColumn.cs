@@ -11,6 +11,11 @@ internal static class WordColumn
     /// <param name="glossary">Joins names that mean the same.</param>
     public static CategoryColumn Build(ChartColumn column, IReadOnlyList<string> words, Glossary glossary)
     {
+        if (column.Name == ColumnNames.Formation)
+        {
+            return FormationCells.Shapes(words, glossary);
+        }
+
         var keys = words.Select(word => word.Length == 0 ? "" : KeyOf(column, word, glossary)).ToArray();
 
         // Printed as most often spelt in the charts (ties: the first seen); run schemes as the glossary spells them.
@@ -22,7 +27,7 @@ internal static class WordColumn
     }
 
     private static string KeyOf(ChartColumn column, string word, Glossary glossary) =>
-        column.Name != ColumnNames.Formation && column.GlossaryKind.Length > 0 && glossary.Find(column.GlossaryKind, word) is { } term
+        column.GlossaryKind.Length > 0 && glossary.Find(column.GlossaryKind, word) is { } term
             ? "term:" + term.Canonical
             : Glossary.Key(word);
 
