@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Weeks;
 using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 
 namespace Tendency.Breakdown.Charts.Columns;
@@ -136,6 +137,11 @@ public static class ColumnCatalogue
 
     /// <summary>The column a header names, or null.</summary>
     public static ChartColumn? Find(string header) => s_byKey.GetValueOrDefault(Key(header));
+
+    /// <summary>The names a week file may refer to.</summary>
+    public static KnownNames Names { get; } = new(
+        [.. All.Select(c => c.Name)],
+        [.. All.Select(c => c.Name), YardsToGoal, .. DerivedDimensions]);
 
     private static ChartColumn Count(string name, int least, int most, string about) =>
         new(name, CellKind.Number, about) { Least = least, Most = most };

@@ -77,6 +77,13 @@ public static class ColumnNames
     public const string Success = "success";
     public const string Explosive = "explosive";
 
+    /// <summary>The dimensions derived from the charted cells, in the contract's order.</summary>
+    public static IReadOnlyList<string> DerivedDimensions { get; } =
+    [
+        DistanceBand, DownDistance, FieldSide, FieldZone, ScoreState, FirstOfSeries, PreviousCall, ClockState, Opener, SuddenChange,
+        FormationFamily, RunFamily, RunTo, RunToStrength, SlideTo, PressureTo, BackAt, Success, Explosive,
+    ];
+
     /// <summary>Where a row came from: the file's name and the physical line in it.</summary>
     public const string SourceFile = "source_file";
     public const string SourceLine = "source_line";
