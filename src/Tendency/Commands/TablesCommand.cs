@@ -1,0 +1,90 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Situations;
+using Tendency.Input;
+using Tendency.Output;
+
+namespace Tendency.Commands;
+
+/// <summary>One frequency table: how often each outcome occurs in each combination of situations.</summary>
+internal static class TablesCommand
+{
+    private static readonly string[] s_methods = ["wilson", "jeffreys", "exact", "agresti-coull"];
+
+    public static Command Create()
+    {
+        var by = new Option<string[]>("--by") { Description = "One to three columns or dimensions to count by.", HelpName = "a[,b[,c]]", CustomParser = Names, Arity = ArgumentArity.OneOrMore };
+        var of = new Option<string>("--of") { Description = "Outcome: any column or dimension.", HelpName = "OUTCOME", Required = true, CustomParser = Name };
+        var interval = new Option<IntervalMethod>("--interval") { Description = "How each interval is made.", HelpName = string.Join('|', s_methods), CustomParser = Method };
+        var command = new ChartCommand(
+            "tables",
+            "One frequency table: plays, count, share and likely range of each outcome in each combination.",
+            "sample-logs/port-halden --by down_distance --of call",
+            "sample-logs/port-halden --by formation,back_side --of run_to --only call=run",
+            "charts/ --by field_zone --of run_scheme --interval exact --format csv -o zones.csv")
+        { by, of, interval };
+        var common = new CommonOptions().AddTo(command);
+        command.SetAction(parsed => Run(common.Read(parsed), parsed.GetValue(by) ?? [], parsed.GetRequiredValue(of), parsed.GetValue(interval)));
+        return command;
+    }
+
+    private static int Run(Request request, IReadOnlyList<string> by, string of, IntervalMethod method)
+    {
+        var week = ChartedWeek.From(request);
+        var studied = week.Choose(request);
+        var table = Table(CrossTab.Count(studied.Plays, by, of), by, week.Week.Level, method);
+        OutputFile.Write(request.Output, TableText.Write(table, request.Format));
+        NotCharted.Report(studied.Plays, [.. by, of]);
+        return ProblemReport.Write(week, studied, request.Quiet);
+    }
+
+    private static OutputTable Table(IReadOnlyList<CrossTabRow> counted, IReadOnlyList<string> by, double level, IntervalMethod method) => new(
+        [.. by, "outcome", "plays", "count", "share", "low", "high"],
+        [
+            .. counted.Select(row =>
+            {
+                var estimate = Estimate.Of(row.Tally, level, method);
+                return (object?[])[.. row.By, row.Outcome, row.Tally.Plays, row.Tally.Count, row.Tally.Share, estimate.Likely.Low, estimate.Likely.High];
+            }),
+        ]);
+
+    private static string[] Names(ArgumentResult result)
+    {
+        var words = result.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).ToArray();
+        var names = words.Select(word => (word, name: DimensionNames.Find(word))).ToArray();
+        foreach (var (word, _) in names.Where(n => n.name is null))
+        {
+            result.AddError(DimensionNames.Unknown("--by", word));
+        }
+
+        if (words.Length > 3 || words.Distinct(StringComparer.OrdinalIgnoreCase).Count() < words.Length)
+        {
+            result.AddError("--by takes one to three different names.");
+        }
+
+        return [.. names.Select(n => n.name).OfType<string>()];
+    }
+
+    private static string Name(ArgumentResult result)
+    {
+        var name = DimensionNames.Find(result.Tokens[0].Value);
+        if (name is null)
+        {
+            result.AddError(DimensionNames.Unknown("--of", result.Tokens[0].Value));
+        }
+
+        return name ?? "";
+    }
+
+    private static IntervalMethod Method(ArgumentResult result)
+    {
+        var index = Array.IndexOf(s_methods, result.Tokens[0].Value.ToLowerInvariant());
+        if (index < 0)
+        {
+            result.AddError($"--interval takes {string.Join(", ", s_methods)}, not '{result.Tokens[0].Value}'.");
+        }
+
+        return (IntervalMethod)Math.Max(index, 0);
+    }
+}

@@ -1,0 +1,15 @@
+using Tendency.Breakdown.Charts;
+
+namespace Tendency.Input;
+
+/// <summary>Says which of the columns asked for hold nothing.</summary>
+internal static class NotCharted
+{
+    public static void Report(PlayLog plays, IEnumerable<string> names)
+    {
+        foreach (var name in names.Where(name => !plays.IsCharted(name)))
+        {
+            Console.Error.WriteLine($"not charted: {name}");
+        }
+    }
+}

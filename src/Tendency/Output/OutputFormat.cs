@@ -1,0 +1,8 @@
+namespace Tendency.Output;
+
+internal enum OutputFormat
+{
+    Text,
+    Csv,
+    Json,
+}
