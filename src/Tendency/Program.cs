@@ -12,17 +12,12 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
 ChartCommand.ShowExamples(root);
 
 var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
-if (parsed.Action is ParseErrorAction error)
+if (parsed.Action is ParseErrorAction)
 {
-    // The whole help under a mistyped option hides the one line that says what is wrong.
-    error.ShowHelp = false;
-}
-
-if (parsed.Errors.Count > 0)
-{
-    foreach (var problem in parsed.Errors)
+    // The whole help under a mistyped option would hide the one line that says what is wrong.
+    foreach (var error in parsed.Errors)
     {
-        Console.Error.WriteLine(problem.Message);
+        Console.Error.WriteLine(error.Message);
     }
 
     Console.Error.WriteLine($"See: tendency {(parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ")}--help");
