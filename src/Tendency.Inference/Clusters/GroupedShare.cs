@@ -1,0 +1,76 @@
+using Tendency.Inference.Functions;
+using Tendency.Inference.Intervals;
+
+namespace Tendency.Inference.Clusters;
+
+/// <summary>
+/// One share of observations that come in groups: its estimate, what the grouping costs, and intervals that pay for it. Groups without
+/// trials are left out. The house's interval is Wilson's on the effective count under a correlation pooled over many cells.
+/// </summary>
+public sealed record GroupedShare
+{
+    public GroupedShare(IEnumerable<GroupCount> groups)
+    {
+        Groups = [.. groups.Where(group => group.Trials > 0)];
+        Hits = Groups.Sum(group => group.Hits);
+        Trials = Groups.Sum(group => group.Trials);
+    }
+
+    public IReadOnlyList<GroupCount> Groups { get; }
+
+    public double Hits { get; }
+
+    public double Trials { get; }
+
+    /// <summary>Hits among trials; null without trials.</summary>
+    public double? Share => Trials > 0 ? Hits / Trials : null;
+
+    /// <summary>
+    /// Variance of the share by linearisation, K/(K - 1) sum (x - m p)² / N²; null with fewer than two groups. Too small with 3 to 5
+    /// groups. Source: Kish 1965; as in svymean of R's survey package.
+    /// </summary>
+    public double? LinearVariance
+    {
+        get
+        {
+            if (Groups.Count < 2)
+            {
+                return null;
+            }
+
+            var p = Hits / Trials;
+            var sum = Groups.Sum(group => (group.Hits - (group.Trials * p)) * (group.Hits - (group.Trials * p)));
+            return Groups.Count / (Groups.Count - 1.0) * sum / (Trials * Trials);
+        }
+    }
+
+    /// <summary>LinearVariance over p(1 - p)/N; null where p is 0 or 1.</summary>
+    public double? LinearDesignEffect => Share is > 0 and < 1 ? LinearVariance / (Hits / Trials * (1 - (Hits / Trials)) / Trials) : null;
+
+    /// <summary>Independent observations this is worth under the within-group correlation; 0 without trials, never above them.</summary>
+    public double EffectiveTrials(double rho) => EffectiveSize.OfGroups(Groups.Select(group => group.Trials), rho);
+
+    /// <summary>Wilson's interval on the effective count; [0, 1] without trials. With one group only it says nothing about other groups.</summary>
+    public Interval Interval(double rho, double level)
+    {
+        var n = EffectiveTrials(rho);
+        return OneProportion.Wilson((Share ?? 0) * n, n, level);
+    }
+
+    /// <summary>
+    /// Korn and Graubard's interval: Clopper-Pearson on p(1 - p)/variance, degrees of freedom paid for. Valid but much wider with few
+    /// groups; null when the linearised variance is 0 or unknown. Source: Korn and Graubard 1998, Survey Methodology 24:193 [from memory].
+    /// </summary>
+    public Interval? KornGraubard(double level)
+    {
+        if (LinearVariance is not > 0 || Trials <= 1)
+        {
+            return null;
+        }
+
+        double p = Hits / Trials, upper = (1 + level) / 2;
+        var ratio = StudentT.Quantile(Trials - 1, upper) / StudentT.Quantile(Groups.Count - 1, upper);
+        var n = p * (1 - p) / LinearVariance.Value * ratio * ratio;
+        return OneProportion.ClopperPearson(p * n, n, level);
+    }
+}

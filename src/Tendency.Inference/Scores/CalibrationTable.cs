@@ -1,0 +1,43 @@
+using Tendency.Inference.Intervals;
+
+namespace Tendency.Inference.Scores;
+
+/// <summary>One bin of forecasts: what was said and what came.</summary>
+/// <param name="From">Lower edge, inside the bin.</param>
+/// <param name="To">Upper edge, outside the bin, except 1 in the last.</param>
+/// <param name="Count">Forecasts in the bin.</param>
+/// <param name="Hits">Hits among them.</param>
+/// <param name="MeanForecast">Mean of the forecasts; null for an empty bin.</param>
+/// <param name="Likely">Wilson's interval of the hit rate; [0, 1] for an empty bin.</param>
+public sealed record CalibrationBin(double From, double To, int Count, int Hits, double? MeanForecast, Interval Likely);
+
+/// <summary>Forecasts in bins of equal width: for samples too small for <see cref="CalibrationLine"/>.</summary>
+public static class CalibrationTable
+{
+    public static IReadOnlyList<CalibrationBin> Of(IReadOnlyList<bool> hit, IReadOnlyList<double> forecast, int bins, double level)
+    {
+        BinaryScores.Check(hit, forecast);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(bins);
+        var counts = new int[bins];
+        var hits = new int[bins];
+        var sums = new double[bins];
+        for (var i = 0; i < hit.Count; i++)
+        {
+            var bin = Math.Min(bins - 1, (int)(forecast[i] * bins));
+            counts[bin]++;
+            hits[bin] += hit[i] ? 1 : 0;
+            sums[bin] += forecast[i];
+        }
+
+        return
+        [
+            .. Enumerable.Range(0, bins).Select(b => new CalibrationBin(
+                (double)b / bins,
+                (b + 1.0) / bins,
+                counts[b],
+                hits[b],
+                counts[b] == 0 ? null : sums[b] / counts[b],
+                OneProportion.Wilson(hits[b], counts[b], level))),
+        ];
+    }
+}
