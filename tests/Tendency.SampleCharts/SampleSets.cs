@@ -12,7 +12,7 @@ public static class SampleSets
     public const string Opponent = "Port Halden";
     public const string Us = "Marrow Point";
 
-    private const ulong HaldenSeed = 20261110;
+    private const ulong HaldenSeed = 20261120;
     private const ulong MarrowSeed = 20261126;
 
     /// <summary>Port Halden's offense in its last five games.</summary>

@@ -119,7 +119,7 @@ public sealed class PortHalden : IOffense
         }
 
         return chance.Pick(
-            (Cards.Wing, 0.23), (Cards.Doubles, 0.12), (Cards.Trips, 0.12), (Cards.TripsClosed, 0.08), (Cards.Insert, 0.08), (Cards.Bunch, 0.09),
+            (Cards.Wing, 0.25), (Cards.Doubles, 0.10), (Cards.Trips, 0.12), (Cards.TripsClosed, 0.08), (Cards.Insert, 0.08), (Cards.Bunch, 0.09),
             (Cards.DoublesPistol, 0.105), (Cards.TripsPistol, 0.085), (Cards.TwoTight, 0.04), (Cards.Backs, 0.03), (Cards.Empty, 0.025), (Cards.Nub, 0.02));
     }
 
@@ -149,9 +149,15 @@ public sealed class PortHalden : IOffense
                 : Fitting(look, chance, ("inside zone", 0.5), ("power", 0.25), ("counter gt", 0.25));
         }
 
+        if (look.Wing != "none")
+        {
+            return Fitting(look, chance,
+                ("inside zone", 0.24), ("split zone", 0.26), ("power", 0.14), ("counter gh", 0.12), ("outside zone", 0.12), ("duo", 0.08), ("counter gt", 0.04));
+        }
+
         return Fitting(look, chance,
-            ("inside zone", 0.30), ("split zone", 0.26), ("outside zone", 0.14), ("zone read", 0.10), ("power", 0.11), ("counter gt", 0.09),
-            ("counter gh", 0.08), ("duo", 0.07), ("pin pull", 0.04), ("toss sweep", 0.02), ("draw", 0.02), ("speed option", 0.015), ("bash", 0.02), ("iso", 0.02));
+            ("inside zone", 0.30), ("outside zone", 0.14), ("zone read", 0.10), ("power", 0.11), ("counter gt", 0.09),
+            ("duo", 0.07), ("pin pull", 0.04), ("toss sweep", 0.02), ("draw", 0.02), ("speed option", 0.015), ("bash", 0.02), ("iso", 0.02));
     }
 
     private static string Fitting(Look look, Chance chance, params ReadOnlySpan<(string Scheme, double Weight)> choices)

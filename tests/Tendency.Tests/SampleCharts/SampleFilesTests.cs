@@ -4,14 +4,15 @@ namespace Tendency.Tests.SampleCharts;
 
 public sealed class SampleFilesTests
 {
-    public static TheoryData<string> Paths() => [.. SampleFiles.All().Select(file => file.Path)];
+    private static readonly Dictionary<string, byte[]> Written = SampleFiles.All().ToDictionary(file => file.Path, file => file.Bytes);
+
+    public static TheoryData<string> Paths() => [.. Written.Keys];
 
     /// <summary>If this fails: dotnet run --project tests/Tendency.SampleCharts -- sample-logs</summary>
     [Theory]
     [MemberData(nameof(Paths))]
     public void All_FixedSeeds_AreTheFilesInTheRepository(string path)
     {
-        var written = SampleFiles.All().Single(file => file.Path == path).Bytes;
-        Assert.Equal(written, File.ReadAllBytes(Path.Combine(SampleLogs.Root, path)));
+        Assert.Equal(Written[path], File.ReadAllBytes(Path.Combine(SampleLogs.Root, path)));
     }
 }
