@@ -1,6 +1,6 @@
 namespace Tendency.Booklet.Blocks;
 
-/// <summary>The five tones of print; nothing in between.</summary>
+/// <summary>The tones of print; nothing in between. Small type never stands on one darker than Light.</summary>
 public enum Tone
 {
     None,
@@ -14,6 +14,12 @@ public enum Tone
 
     /// <summary>#BABABA.</summary>
     Dark,
+
+    /// <summary>#B0B0B0: the middle heat frame.</summary>
+    Frame,
+
+    /// <summary>#6E6E6E: the dark heat frame.</summary>
+    DarkFrame,
     Black,
 }
 

@@ -1,0 +1,52 @@
+using System.Globalization;
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Lettering;
+
+namespace Tendency.Booklet.Pdf;
+
+/// <summary>The contents page: every page's name, its finding, its number; the whole row is a link.</summary>
+internal static class ContentsSetter
+{
+    private const double FindingLeft = 150;
+    private const double NumberWidth = 30;
+    private static readonly Style Name = new(10, Bold: true);
+    private static readonly Style Finding = new(9.5);
+    private static readonly Style SectionName = new(9, Bold: true);
+
+    public static SetBlock Set(ScoutingBooklet booklet, double width, Letters letters)
+    {
+        var rows = new List<Placed>();
+        foreach (var section in booklet.Sections.Where(section => section.Pages.Count > 0))
+        {
+            // A section of one page shows as that page alone.
+            if (section.Pages.Count > 1)
+            {
+                var name = letters.Cut(section.Name, SectionName, width);
+                rows.Add(new Placed(rows.Count == 0 ? 0 : 10, new SetPicture(18, (ink, x, y) => ink.Text(x, y + 12, name, SectionName))));
+            }
+
+            rows.AddRange(section.Pages.Select(page => new Placed(0, Row(page, width, letters))));
+        }
+
+        return new SetRows(rows);
+    }
+
+    private static SetPicture Row(Page page, double width, Letters letters)
+    {
+        const double Leading = 12.5;
+        var name = letters.Wrap(page.Name, Name, FindingLeft - 12, 2);
+        var finding = letters.Wrap(page.Headline, Finding, width - FindingLeft - NumberWidth, 2);
+        var height = (Math.Max(Math.Max(name.Count, finding.Count), 1) * Leading) + 8;
+        return new SetPicture(height, (ink, x, y) =>
+        {
+            ink.Rule(x, y, width, 0.3);
+            ink.Lines(x, y + 13.5, name, Leading);
+            ink.Lines(x + FindingLeft, y + 13.5, finding, Leading);
+            if (letters.PageNumbers.TryGetValue(page.Anchor, out var number))
+            {
+                ink.Text(x + width, y + 13.5, number.ToString(CultureInfo.InvariantCulture), Name, Align.Right);
+                ink.Link(x, y, width, height, page.Anchor);
+            }
+        });
+    }
+}

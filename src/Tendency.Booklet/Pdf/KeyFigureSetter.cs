@@ -1,0 +1,64 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Lettering;
+using Tendency.Booklet.Marks;
+
+namespace Tendency.Booklet.Pdf;
+
+/// <summary>Large numbers side by side, each with k of n, its range and a small scale; the first scale is labelled.</summary>
+internal static class KeyFigureSetter
+{
+    private const double Gutter = 12;
+    private static readonly Style Label = new(8.5);
+    private static readonly Style Value = new(24, Bold: true);
+    private static readonly Style Smaller = new(17, Bold: true);
+
+    public static SetBlock Set(KeyFigures block, double width, Letters letters)
+    {
+        var count = Math.Max(1, block.Figures.Count);
+        var each = (width - (Gutter * (count - 1))) / count;
+        return new SetPicture(70, (ink, x, y) =>
+        {
+            for (var i = 0; i < block.Figures.Count; i++)
+            {
+                var left = x + (i * (each + Gutter));
+                if (i > 0)
+                {
+                    ink.Line(left - (Gutter / 2), y, left - (Gutter / 2), y + 58, 0.3);
+                }
+
+                Draw(ink, block.Figures[i], left, y, each, letters, labelled: i == 0);
+            }
+        });
+    }
+
+    private static void Draw(Ink ink, KeyFigure figure, double x, double y, double width, Letters letters, bool labelled)
+    {
+        var share = figure.Share;
+        ink.Text(x, y + 8, letters.Cut(figure.Label, Label, width), Label);
+        var value = Figures.Percent(share);
+        var style = letters.Width(value, Value) <= width ? Value : Smaller;
+        ink.Text(x, y + 31, letters.Cut(value, style, width), style);
+        ink.Text(x, y + 43.5, share.TooFew ? "too few for a percentage" : share.None ? "" : Figures.CountOf(share), Label);
+        ink.Text(x + width, y + 43.5, Figures.Range(share), Label, Align.Right);
+        var axis = y + 54;
+        ink.Line(x, axis, x + width, axis, 0.4);
+        foreach (var end in new[] { x, x + width })
+        {
+            ink.Line(end, axis - 2.5, end, axis + 2.5, 0.4);
+        }
+
+        if (!share.None && !share.TooFew)
+        {
+            var shapes = new List<Shape>();
+            var range = (share.Value!.Value, share.Likely?.Low ?? share.Value.Value, share.Likely?.High ?? share.Value.Value);
+            StripMarks.Mark(shapes, StripAxis.Shares(), width, 20, range, tested: false, differs: false);
+            ink.Shapes(x, axis - 10, shapes);
+        }
+
+        if (labelled)
+        {
+            ink.Text(x, axis + 11, "0", new Style(7.5));
+            ink.Text(x + width, axis + 11, "100%", new Style(7.5), Align.Right);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+using Tendency.Booklet.Blocks;
+
+namespace Tendency.Booklet.Pdf;
+
+/// <summary>Empty height between two blocks, in points: about 30 from a block's last line to the next title's baseline, less between things that belong together.</summary>
+internal static class Spacing
+{
+    public static double Between(Block before, Block next) => (before, next) switch
+    {
+        (Gap, _) or (_, Gap) => 0,
+        (Heading, Paragraph) => 3,
+        (Heading, EmptyState) => 5,
+        (Heading, Table) => 0,
+        (Heading, _) => 5,
+        (_, Heading { Bare: true }) => 12,
+        (_, Heading) => 18,
+        (_, EvidenceList) => 14,
+        (_, Paragraph { Style: TextStyle.Note }) => 5,
+        (_, Paragraph) => 6,
+        (Paragraph, _) => 8,
+        (_, SmallMultiples) => 16,
+        (KeyFigures, _) => 16,
+        (_, Table) => 12,
+        _ => 8,
+    };
+}
