@@ -58,7 +58,10 @@ public sealed record CountsCell(IReadOnlyList<NamedCount> Counts) : Cell;
 /// <summary>Stems by game, in order; a game without plays shows a dash.</summary>
 public sealed record SparkCell(IReadOnlyList<Share> Games, double? Baseline) : Cell;
 
-public sealed record BarCell(Bar Bar) : Cell;
+/// <summary>A bar from the cell's left edge.</summary>
+/// <param name="Bar">Its label is not printed: the row names it.</param>
+/// <param name="Full">The value a full-length bar stands for.</param>
+public sealed record BarCell(Bar Bar, double Full = 1) : Cell;
 
 /// <summary>How dear a front is in one cell: the frame's darkness.</summary>
 public enum HeatStep

@@ -35,5 +35,5 @@ public static class Cells
     /// <summary>One stem a game against the base rate.</summary>
     public static Cell Spark(IEnumerable<Share> games, double? baseline) => new SparkCell([.. games], baseline);
 
-    public static Cell Bar(double value, bool winner = false) => new BarCell(new Bar("", value, winner));
+    public static Cell Bar(double value, bool winner = false, double full = 1) => new BarCell(new Bar("", value, winner), full);
 }

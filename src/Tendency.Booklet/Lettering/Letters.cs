@@ -47,6 +47,7 @@ internal sealed class Letters
     /// <summary>The text with every letter the face lacks written as "[U+6F22]", control characters as spaces.</summary>
     public string Printable(string text)
     {
+        text = text.Replace('\'', '’');
         if (!NeedsWork(text))
         {
             return text;

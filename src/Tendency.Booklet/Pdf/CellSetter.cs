@@ -18,15 +18,20 @@ internal static class CellSetter
     private static readonly Style Small = new(8.5);
     private static readonly Style Tiny = new(7.5);
 
-    public static SetCell Set(Cell cell, Column column, Letters letters) => cell switch
+    /// <param name="cell">What to set.</param>
+    /// <param name="column">Where.</param>
+    /// <param name="letters">Measures.</param>
+    /// <param name="compact">Small percents, for the tables inside panels.</param>
+    /// <param name="besideWidth">Room the widest "k of n" of the column takes, so that percents of a right-aligned column stand under one another.</param>
+    public static SetCell Set(Cell cell, Column column, Letters letters, bool compact, double besideWidth) => cell switch
     {
         TextCell text => SetWords(text, column, letters),
-        ShareCell share => SetShare(share, column, letters),
+        ShareCell share => SetShare(share, column, letters, compact, besideWidth),
         StripCell strip => Drawn(column, (width, height) => StripMarks.Of(strip.Share, column.Axis ?? StripAxis.OwnBaselines(), width, height)),
         EstimateCell estimate => Drawn(column, (width, height) => StripMarks.Of(estimate, column.Axis ?? StripAxis.OwnBaselines(), width, height)),
         CountsCell counts => SetCounts(counts, column, letters),
         SparkCell spark => Drawn(column, (width, height) => CellMarks.Of(spark, width, height), 26),
-        BarCell bar => Drawn(column, (width, height) => CellMarks.Of(bar.Bar, 1, width, height)),
+        BarCell bar => Drawn(column, (width, height) => CellMarks.Of(bar.Bar, bar.Full, width, height)),
         HeatCell heat => Drawn(column, (width, height) => CellMarks.Of(heat, width, height), 27),
         CallCell call => Drawn(column, (width, height) => CellMarks.Of(call, width, height), 20),
         _ => throw new InvalidOperationException($"{cell.GetType().Name} cannot be printed."),
@@ -43,7 +48,7 @@ internal static class CellSetter
         {
             var named = cue || cell.Numeric || (i == 0 && cell.Lines[i].Runs is [{ Bold: true }]);
             var (size, leading) = cue ? (10.0, 12.0) : named ? (9.5, 11.0) : (8.5, Leading);
-            lines.AddRange(letters.Wrap(cell.Lines[i], size, column.Width, cell.Numeric ? 1 : 2).Select(line => (line, leading)));
+            lines.AddRange(letters.Wrap(cell.Lines[i], size, column.Width, 2).Select(line => (line, leading)));
         }
 
         if (cell.Plays is { } plays)
@@ -102,12 +107,12 @@ internal static class CellSetter
         return text;
     }
 
-    private static SetCell SetShare(ShareCell cell, Column column, Letters letters)
+    /// <summary>The lines beside the percent.</summary>
+    public static IReadOnlyList<string> Beside(ShareCell cell)
     {
         var share = cell.Share;
         var range = Figures.Range(share);
         var count = share.None ? "no plays" : Figures.CountOf(share);
-        var percent = share.None || share.TooFew ? "" : Figures.Percent(share);
         if (share.TooFew)
         {
             range = "too few";
@@ -122,8 +127,17 @@ internal static class CellSetter
             ShareForm.WithBase when share.Baseline is { } rate && !share.None => [count, range, $"base {Figures.Percent(rate)}"],
             _ => [count, range],
         };
-        beside = [.. beside.Where(line => line.Length > 0)];
-        var big = new Style(10.5, share.Differs);
+        return [.. beside.Where(line => line.Length > 0)];
+    }
+
+    public static double BesideWidth(ShareCell cell, Letters letters) => Beside(cell).Select(line => letters.Width(line, Small)).DefaultIfEmpty(0).Max();
+
+    private static SetCell SetShare(ShareCell cell, Column column, Letters letters, bool compact, double besideWidth)
+    {
+        var share = cell.Share;
+        var beside = Beside(cell);
+        var percent = share.None || share.TooFew ? "" : Figures.Percent(share);
+        var big = new Style(compact ? 9.5 : 10.5, share.Differs);
         if (cell.Form == ShareForm.RightStacked)
         {
             return RightStacked(percent, beside, big, column);
@@ -132,27 +146,22 @@ internal static class CellSetter
         var percentWidth = letters.Width(percent, big);
         var (field, stop) = (27.0, 32.0);
         var shift = Math.Max(0, percentWidth - field);
-        return new SetCell(beside.Length * Leading, (ink, x, y, rowHeight) =>
+        var right = column.Align == Align.Right;
+        return new SetCell(beside.Count * Leading, (ink, x, y, rowHeight) =>
         {
-            var left = x;
-            if (column.Align == Align.Right)
-            {
-                var wide = beside.Max(line => letters.Width(line, Small));
-                left = x + column.Width - wide - stop - shift;
-            }
-
-            var baseline = y + ((rowHeight - (beside.Length * Leading)) / 2) + (Leading * Drop);
+            var left = right ? x + column.Width - besideWidth - stop - shift : x;
+            var baseline = y + ((rowHeight - (beside.Count * Leading)) / 2) + (Leading * Drop);
             ink.Text(left + field + shift, baseline, percent, big, Align.Right);
-            for (var i = 0; i < beside.Length; i++)
+            for (var i = 0; i < beside.Count; i++)
             {
-                ink.Text(left + stop + shift, baseline + (i * Leading), beside[i], i == 2 ? Tiny : Small);
+                ink.Text(right ? x + column.Width : left + stop + shift, baseline + (i * Leading), beside[i], i == 2 ? Tiny : Small, right ? Align.Right : Align.Left);
             }
         });
     }
 
-    private static SetCell RightStacked(string percent, string[] beside, Style big, Column column)
+    private static SetCell RightStacked(string percent, IReadOnlyList<string> beside, Style big, Column column)
     {
-        var lines = percent.Length == 0 ? beside.Length : beside.Length + 1;
+        var lines = percent.Length == 0 ? beside.Count : beside.Count + 1;
         return new SetCell(lines * Leading, (ink, x, y, rowHeight) =>
         {
             var baseline = y + ((rowHeight - (lines * Leading)) / 2) + (Leading * Drop);

@@ -10,7 +10,7 @@ internal static class EvidenceSetter
 {
     private const double TextLeft = 23;
     private const double StripWidth = 152;
-    private const double Overhang = 8;
+    private const double Overhang = 10;
     private static readonly StripAxis Axis = new(0, 1, [0, .25, .5, .75, 1]);
     private static readonly Style Small = new(7.5);
 
@@ -92,17 +92,29 @@ internal static class EvidenceSetter
         DrawPercent(ink, share, x, middle, low, high);
     }
 
-    /// <summary>The percent beside the bar, on the side away from the comparison line if there is room.</summary>
+    /// <summary>The percent to the right of the bar, else to its left, else above the dot; never on the comparison line.</summary>
     private static void DrawPercent(Ink ink, Share share, double x, double middle, double low, double high)
     {
+        const double Clear = 5;
         var style = new Style(11, share.Differs || share.Baseline is null);
         var text = Figures.Percent(share);
-        var room = ink.Letters.Width(text, style) + 7;
-        var right = (Math.Max(high, share.Value!.Value) * StripWidth) + 6;
-        var left = (Math.Min(low, share.Value.Value) * StripWidth) - 6;
-        var onRight = right + room <= StripWidth + Overhang && (share.Baseline is not { } rate || rate <= share.Value || left - room < 0);
-        var at = onRight ? right : Math.Max(left, room);
-        var align = onRight ? Align.Left : Align.Right;
-        ink.Shapes(x, middle, [new WordShape(at, 4, text, style.Size, style.Bold, align) { Backed = true }]);
+        var width = ink.Letters.Width(text, style);
+        var right = (Math.Max(high, share.Value!.Value) * StripWidth) + Clear;
+        var left = (Math.Min(low, share.Value.Value) * StripWidth) - Clear;
+        var line = share.Baseline is { } rate ? rate * StripWidth : double.NegativeInfinity;
+        bool Free(double from) => line < from - 2 || line > from + width + 2;
+        if (right + width <= StripWidth + Overhang && Free(right))
+        {
+            ink.Text(x + right, middle + 4, text, style);
+        }
+        else if (left - width >= -Overhang && Free(left - width))
+        {
+            ink.Text(x + left, middle + 4, text, style, Align.Right);
+        }
+        else
+        {
+            var at = Math.Clamp(share.Value.Value * StripWidth, width / 2, StripWidth - (width / 2));
+            ink.Shapes(x, middle, [new WordShape(at, -8, text, style.Size, style.Bold) { Backed = true }]);
+        }
     }
 }

@@ -8,6 +8,7 @@ namespace Tendency.Booklet.Pdf;
 internal static class KeyFigureSetter
 {
     private const double Gutter = 12;
+    private const double LabelLeading = 10.5;
     private static readonly Style Label = new(8.5);
     private static readonly Style Value = new(24, Bold: true);
     private static readonly Style Smaller = new(17, Bold: true);
@@ -16,17 +17,20 @@ internal static class KeyFigureSetter
     {
         var count = Math.Max(1, block.Figures.Count);
         var each = (width - (Gutter * (count - 1))) / count;
-        return new SetPicture(70, (ink, x, y) =>
+        var labels = block.Figures.Select(figure => letters.Wrap(figure.Label, Label, each, 2)).ToList();
+        var lower = (labels.Select(label => label.Count).DefaultIfEmpty(1).Max() - 1) * LabelLeading;
+        return new SetPicture(70 + lower, (ink, x, y) =>
         {
             for (var i = 0; i < block.Figures.Count; i++)
             {
                 var left = x + (i * (each + Gutter));
                 if (i > 0)
                 {
-                    ink.Line(left - (Gutter / 2), y, left - (Gutter / 2), y + 58, 0.3);
+                    ink.Line(left - (Gutter / 2), y, left - (Gutter / 2), y + 58 + lower, 0.3);
                 }
 
-                Draw(ink, block.Figures[i], left, y, each, letters, labelled: i == 0);
+                ink.Lines(left, y + 8, labels[i], LabelLeading);
+                Draw(ink, block.Figures[i], left, y + lower, each, letters, labelled: i == 0);
             }
         });
     }
@@ -34,11 +38,10 @@ internal static class KeyFigureSetter
     private static void Draw(Ink ink, KeyFigure figure, double x, double y, double width, Letters letters, bool labelled)
     {
         var share = figure.Share;
-        ink.Text(x, y + 8, letters.Cut(figure.Label, Label, width), Label);
         var value = Figures.Percent(share);
         var style = letters.Width(value, Value) <= width ? Value : Smaller;
         ink.Text(x, y + 31, letters.Cut(value, style, width), style);
-        ink.Text(x, y + 43.5, share.TooFew ? "too few for a percentage" : share.None ? "" : Figures.CountOf(share), Label);
+        ink.Text(x, y + 43.5, share.TooFew ? "too few" : share.None ? "" : Figures.CountOf(share), Label);
         ink.Text(x + width, y + 43.5, Figures.Range(share), Label, Align.Right);
         var axis = y + 54;
         ink.Line(x, axis, x + width, axis, 0.4);

@@ -5,7 +5,17 @@ namespace Tendency.Booklet.Pdf;
 /// <summary>Empty height between two blocks, in points: about 30 from a block's last line to the next title's baseline, less between things that belong together.</summary>
 internal static class Spacing
 {
-    public static double Between(Block before, Block next) => (before, next) switch
+    public static double Between(Block before, Block next) => Points(before, Opening(next));
+
+    /// <summary>The block that meets the eye first.</summary>
+    private static Block Opening(Block block) => block switch
+    {
+        Together { Blocks: [var first, ..] } => Opening(first),
+        SideBySide { Sides: [{ Blocks: [var first, ..] }, ..] } => Opening(first),
+        _ => block,
+    };
+
+    private static double Points(Block before, Block next) => (before, next) switch
     {
         (Gap, _) or (_, Gap) => 0,
         (Heading, Paragraph) => 3,

@@ -35,7 +35,7 @@ internal static class PlotTheme
         Dress(plot.Axes.Left, content.Up);
         foreach (var band in content.Bands)
         {
-            var span = band.Upright ? (ScottPlot.Plottables.AxisSpan)plot.Add.VerticalSpan(band.Low, band.High) : plot.Add.HorizontalSpan(band.Low, band.High);
+            var span = band.Upright ? (ScottPlot.Plottables.AxisSpan)plot.Add.HorizontalSpan(band.Low, band.High) : plot.Add.VerticalSpan(band.Low, band.High);
             span.FillColor = Color.FromHex(band.Upright ? "#EFEFEF" : "#DADADA");
             span.LineWidth = 0;
         }

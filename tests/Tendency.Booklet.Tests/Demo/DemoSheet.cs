@@ -48,11 +48,11 @@ internal static class DemoSheet
     { Bare = true, RowHeight = 27 };
 
     private static Table Tells() => new(
-        [new Column("", 0, 110), new Column("", 112, 54, Align.Right), new Column("", 168, 28, Align.Right)],
+        [new Column("", 0, 92), new Column("", 94, 68, Align.Right), new Column("", 168, 28, Align.Right)],
         [.. new[] { "Guard light, 1st down", "TE in two-point", "Bunch, motion across" }.Select(cue => new TableRow(Cells.Text(cue, RichText.Strong("pass 78%")), Cells.Text("14/18, 55–91%"), Cells.Name("8/12")))]);
 
     private static Table Runs() => new(
         [new Column("", 0, 70), new Column("", 74, 64), new Column("", 140, 56, Align.Right)],
-        [.. new[] { ("Inside zone", .30), ("Outside zone", .17), ("Power", .14) }.Select(run => new TableRow(Cells.Name(run.Item1), Cells.Bar(run.Item2), Cells.Text("44, 23–37%")))])
+        [.. new[] { ("Inside zone", .30), ("Outside zone", .17), ("Power", .14) }.Select(run => new TableRow(Cells.Name(run.Item1), Cells.Bar(run.Item2, full: .4), Cells.Text("44, 23–37%")))])
     { Bare = true, RowHeight = 13 };
 }

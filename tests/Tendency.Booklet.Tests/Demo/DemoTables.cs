@@ -113,7 +113,7 @@ internal static class DemoTables
                     new Column("When you see it, and what comes", 23, 178),
                     new Column("How often", 206, 86) { Axis = StripAxis.OwnBaselines() },
                     new Column("Count, likely", 306, 70),
-                    new Column("Game by game", 378, 52) { Remark = "G1–G4" },
+                    new Column("By game", 380, 52),
                     new Column("Held-out hits", 432, 84, Align.Right),
                 ],
                 [
@@ -156,8 +156,8 @@ internal static class DemoTables
                     new Column("Scheme", 0, 90),
                     new Column("Runs", 100, 26, Align.Right),
                     new Column("", 142, 160) { Axis = StripAxis.UpTo(.5) },
-                    new Column("Share, likely", 310, 80),
-                    new Column("Yards", 400, 40, Align.Right),
+                    new Column("Share, likely", 318, 70),
+                    new Column("Yards", 388, 50, Align.Right),
                     new Column("Gained enough", 446, 70, Align.Right),
                 ],
                 [
