@@ -1,0 +1,69 @@
+using Tendency.Inference.Games;
+using Tendency.Inference.Intervals;
+
+namespace Tendency.Breakdown.Fronts.Checks;
+
+/// <summary>At which share of a family of schemes two fronts allow the same, the rest of the mix in its present proportion.</summary>
+/// <param name="ShareNow">The family's share of charted runs now.</param>
+/// <param name="Low">Wilson interval of that share.</param>
+/// <param name="BreakEvenShare">Null where one front is better at every share.</param>
+/// <param name="BetterBelow">The better front below that share; the dominating one where there is none; empty where both are equal.</param>
+public sealed record FrontBreakEven(
+    string FrontA, string FrontB, string Family, double ShareNow, double Low, double High, double? BreakEvenShare, string BetterBelow, string BetterAbove)
+{
+    /// <summary>Every pair of fronts in the matrix's order, against every family.</summary>
+    /// <param name="book">Gives the schemes of a family they have not shown; each then counts the same.</param>
+    /// <param name="expected">Their run success whatever the front.</param>
+    public static IReadOnlyList<FrontBreakEven> Of(FrontMatrix matrix, FrontBook book, double expected, FrontOptions options)
+    {
+        var rows = new List<FrontBreakEven>();
+        foreach (var family in RunFamily.All)
+        {
+            var cells = matrix.Mix.Cells;
+            var inside = Enumerable.Range(0, cells.Count).Where(c => family.Holds(cells[c].Scheme)).ToArray();
+            var outside = Enumerable.Range(0, cells.Count).Except(inside).ToArray();
+            var count = inside.Sum(c => cells[c].Count);
+            var now = OneProportion.Wilson(count, matrix.Mix.Runs, options.Level);
+            var share = matrix.Mix.Runs > 0 ? count / matrix.Mix.Runs : 0;
+            var with = matrix.Fronts.Select((f, i) => count > 0 ? Allowed(matrix, i, inside) : Unseen(f, family, book, expected, options)).ToArray();
+            var without = matrix.Fronts.Select((_, i) => outside.Any(c => cells[c].Count > 0) ? Allowed(matrix, i, outside) : expected).ToArray();
+            for (var a = 0; a < matrix.Fronts.Count; a++)
+            {
+                for (var b = a + 1; b < matrix.Fronts.Count; b++)
+                {
+                    var (at, below, above) = Turn(matrix.Fronts[a].Name, matrix.Fronts[b].Name, with[a], without[a], with[b], without[b]);
+                    rows.Add(new FrontBreakEven(matrix.Fronts[a].Name, matrix.Fronts[b].Name, family.Name, share, now.Low, now.High, at, below, above));
+                }
+            }
+        }
+
+        return rows;
+    }
+
+    private static (double? At, string Below, string Above) Turn(string a, string b, double withA, double withoutA, double withB, double withoutB)
+    {
+        // Rounded first: two fronts with the same ratings must tie, whatever the order their cells were added in.
+        var turn = BreakEven.Of(Stops(withA), Stops(withoutA), Stops(withB), Stops(withoutB));
+        return turn.Better switch
+        {
+            Better.First => (null, a, a),
+            Better.Second => (null, b, b),
+            Better.Equal => (null, "", ""),
+            _ => (turn.Share, turn.FirstLeadsAbove ? b : a, turn.FirstLeadsAbove ? a : b),
+        };
+    }
+
+    private static double Stops(double allowed) => Math.Round(1 - allowed, 12);
+
+    /// <summary>Success allowed over some cells in their present proportion.</summary>
+    private static double Allowed(FrontMatrix matrix, int front, int[] cells)
+    {
+        var total = cells.Sum(c => matrix.Mix.Cells[c].Count);
+        return cells.Sum(c => matrix.Mix.Cells[c].Count / total * matrix[front, c].SuccessAllowed);
+    }
+
+    private static double Unseen(Front front, RunFamily family, FrontBook book, double expected, FrontOptions options) =>
+        book.Schemes.Where(s => family.Holds(s) && book.IsRated(s.Name))
+            .SelectMany(s => new[] { RunTo.ToBack, RunTo.Away }.Select(side => FrontMatrix.Prior(expected, book.RatingOf(front.Name, s.Name, side), options)))
+            .Average();
+}

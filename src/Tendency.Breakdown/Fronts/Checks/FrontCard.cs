@@ -1,0 +1,93 @@
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Inference.Intervals;
+
+namespace Tendency.Breakdown.Fronts.Checks;
+
+/// <summary>One line of the front card by situation.</summary>
+/// <param name="RunShare">Their run share here, with its Wilson interval.</param>
+/// <param name="TopRuns">Their commonest runs here, with counts.</param>
+/// <param name="Front">The front that allows least over runs and passes in their present share.</param>
+/// <param name="Sure">Chance that it is the best of the plan here.</param>
+/// <param name="Verdict">"best", or "no clear winner" where the chance is under 0.6.</param>
+/// <param name="Second">The next front; empty when the plan has one only.</param>
+/// <param name="Cost">What the second choice gives away against the first, in success.</param>
+public sealed record FrontCardLine(
+    string Situation, int Plays, int Runs, double RunShare, Interval RunShareRange, IReadOnlyList<(string Run, int Plays)> TopRuns,
+    string Front, double SuccessAllowed, double Sure, string Verdict, string Second, double Cost);
+
+/// <summary>The coordinator's card: situation, their call odds, our front, how sure, second choice.</summary>
+/// <remarks>
+/// A pass is one more part of the mix: a front's success allowed on it starts at their pass success less step x rush rating, worth the same
+/// number of plays as a run rating. Situations lean on the whole mix by eight plays, the usual weight for thin cells.
+/// </remarks>
+public static class FrontCard
+{
+    private const double SituationPriorPlays = 8;
+    private const int MostRuns = 3;
+
+    public static IReadOnlyList<FrontCardLine> Of(PlayLog log, FrontCheck check, FrontBook book, FrontOptions options)
+    {
+        var lines = new List<FrontCardLine>();
+        foreach (var situation in CardSituation.Of(log))
+        {
+            if (Line(log, situation, check, book, options) is { } line)
+            {
+                lines.Add(line);
+            }
+        }
+
+        return lines;
+    }
+
+    private static FrontCardLine? Line(PlayLog log, CardSituation situation, FrontCheck check, FrontBook book, FrontOptions options)
+    {
+        var calls = log.Category(ColumnNames.Call);
+        var rows = Enumerable.Range(0, log.Rows).Where(situation.Holds).ToArray();
+        var runs = rows.Count(r => calls[r] == "run");
+        var passes = rows.Count(r => calls[r] == "pass");
+        if (runs + passes == 0 || check.Matrix.Fronts.Count == 0 || check.Matrix.Mix.Cells.Count == 0)
+        {
+            return null;
+        }
+
+        var here = check.Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
+        var mix = RunMix.Of(here, check.Sample.Runs, SituationPriorPlays, check.Matrix.Mix);
+        var ranking = Ranking(check, mix, runs, passes, options);
+        var first = ranking.Ranks[0];
+        var second = ranking.Ranks.Skip(1).FirstOrDefault();
+        var top = mix.Charted.Take(MostRuns).Select(c => ($"{c.Scheme.Name} {c.Side.Word()}", here.Count(r => r.Scheme == c.Scheme && r.RunTo == c.Side)));
+        return new FrontCardLine(
+            situation.Name,
+            runs + passes,
+            runs,
+            (double)runs / (runs + passes),
+            OneProportion.Wilson(runs, runs + passes, options.Level),
+            [.. top.Where(t => t.Item2 > 0)],
+            first.Front,
+            first.SuccessAllowed,
+            first.ProbabilityBest,
+            ranking.HasClearWinner ? "best" : "no clear winner",
+            second?.Front ?? "",
+            second is null ? 0 : second.SuccessAllowed - first.SuccessAllowed);
+    }
+
+    private static FrontRanking Ranking(FrontCheck check, RunMix mix, int runs, int passes, FrontOptions options)
+    {
+        // The runs' part of the mix is scaled to the run calls, then passes stand beside it: one Dirichlet over all calls.
+        var scale = (runs + 0.5) / mix.Posterior.Total;
+        var weights = check.Matrix.Fronts.Select((f, i) => check.Matrix.Cells[i].Select(c => c.Weights).Append(Pass(f, check, options)).ToArray());
+        return FrontRanking.Of(
+            [.. check.Matrix.Fronts.Select(f => f.Name)],
+            [.. weights],
+            [.. mix.Posterior.Weights.Select(w => w * scale), passes + 0.5],
+            options,
+            options.CardDraws);
+    }
+
+    private static (double Alpha, double Beta) Pass(Front front, FrontCheck check, FrontOptions options)
+    {
+        var prior = FrontMatrix.Prior(check.Sample.PassBase.Share, front.Rush, options);
+        return (options.PriorPlays * prior, options.PriorPlays * (1 - prior));
+    }
+}

@@ -1,0 +1,29 @@
+using Tendency.Breakdown.Weeks;
+
+namespace Tendency.Breakdown.Fronts.Checks;
+
+/// <summary>What a staff can set about the front check.</summary>
+public sealed record FrontOptions
+{
+    /// <summary>Plays of film an expert rating is worth; positive.</summary>
+    public double PriorPlays { get; init; } = 8;
+
+    /// <summary>Change of run success a rating point stands for.</summary>
+    public double RatingStep { get; init; } = 0.06;
+
+    /// <summary>Plays the even spread over their seen schemes is worth in the mix; positive.</summary>
+    public double MixPriorPlays { get; init; } = 1;
+
+    /// <summary>Level of every interval, in (0, 1).</summary>
+    public double Level { get; init; } = 0.95;
+
+    /// <summary>Joint draws of mix and success for the probability of being best.</summary>
+    public int Draws { get; init; } = 100_000;
+
+    /// <summary>Draws for each line of the front card, where the last digit is not printed.</summary>
+    public int CardDraws { get; init; } = 10_000;
+
+    public int Seed { get; init; } = 1;
+
+    public static FrontOptions From(WeekPlan week) => new() { PriorPlays = week.PriorPlays, RatingStep = week.RatingStep, Level = week.Level };
+}

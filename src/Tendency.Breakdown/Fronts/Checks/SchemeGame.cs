@@ -1,0 +1,69 @@
+using Tendency.Inference.Games;
+
+namespace Tendency.Breakdown.Fronts.Checks;
+
+/// <summary>What is left when they adjust: the zero-sum game of the runs they have shown against the fronts in our plan.</summary>
+/// <param name="Value">Success they can force, and we can hold them to, when both mix their best.</param>
+/// <param name="Ours">Our fronts with a share, largest first.</param>
+/// <param name="Theirs">Their runs with a share, largest first.</param>
+/// <param name="BestReply">What our best single front allows against the charted mix: the upside when they do not adjust.</param>
+public sealed record SchemeGame(
+    double Value, IReadOnlyList<(string Front, double Share)> Ours, IReadOnlyList<(string Run, double Share)> Theirs, double BestReply, string Sentence)
+{
+    private const double Least = 0.005;
+
+    /// <returns>Null without a charted run or a front.</returns>
+    public static SchemeGame? Of(FrontMatrix matrix)
+    {
+        var means = matrix.Means();
+        var cells = Enumerable.Range(0, matrix.Mix.Cells.Count).Where(c => matrix.Mix.Cells[c].Count > 0).ToArray();
+        if (cells.Length == 0 || matrix.Fronts.Count == 0)
+        {
+            return null;
+        }
+
+        var payoff = new double[cells.Length, matrix.Fronts.Count];
+        for (var i = 0; i < cells.Length; i++)
+        {
+            for (var f = 0; f < matrix.Fronts.Count; f++)
+            {
+                payoff[i, f] = means[f, cells[i]];
+            }
+        }
+
+        var game = MatrixGame.Solve(payoff);
+        var ours = Largest(matrix.Fronts.Select((f, i) => (f.Name, game.ColumnShares[i])));
+        var theirs = Largest(cells.Select((c, i) => ($"{matrix.Mix.Cells[c].Scheme.Name} {matrix.Mix.Cells[c].Side.Word()}", game.RowShares[i])));
+        var charted = cells.Sum(c => matrix.Mix.Cells[c].Count);
+        var best = Enumerable.Range(0, matrix.Fronts.Count).Min(f => cells.Sum(c => matrix.Mix.Cells[c].Count / charted * means[f, c]));
+        return new SchemeGame(game.Value, ours, theirs, best, Say(ours));
+    }
+
+    /// <summary>A mix of fronts as a coach would say it.</summary>
+    internal static string Say(IReadOnlyList<(string Front, double Share)> ours)
+    {
+        if (ours.Count == 1)
+        {
+            return $"Stay in {ours[0].Front}: if they adjust, no other front of ours holds them lower.";
+        }
+
+        if (ours.Count > 2)
+        {
+            var parts = ours.Select(o => $"{o.Front} {Math.Round(100 * o.Share)} %");
+            return $"If they adjust, show {string.Join(", ", parts)} of the time.";
+        }
+
+        return (ours[0].Share / ours[1].Share) switch
+        {
+            < 1.25 => $"If they adjust, show {ours[0].Front} and {ours[1].Front} about equally.",
+            < 1.75 => $"If they adjust, show {ours[0].Front} and {ours[1].Front} about three to two.",
+            < 5.5 and var ratio => $"If they adjust, show {ours[0].Front} and {ours[1].Front} about {Number(ratio)} to one.",
+            _ => $"If they adjust, stay in {ours[0].Front} and show {ours[1].Front} now and then.",
+        };
+    }
+
+    private static string Number(double ratio) => (int)Math.Round(ratio) switch { 2 => "two", 3 => "three", 4 => "four", _ => "five" };
+
+    private static IReadOnlyList<(string Name, double Share)> Largest(IEnumerable<(string Name, double Share)> shares) =>
+        [.. shares.Where(s => s.Share >= Least).OrderByDescending(s => s.Share)];
+}
