@@ -14,8 +14,8 @@ public class GapLedgerTests
         from attachedPlay in new[] { 0, 2 }
         from attachedBack in new[] { 0, 1 }
         from offBall in new[] { 0, 1 }
-        from empty in new[] { false, true }
-        from runTo in new RunTo?[] { RunTo.Away, null }
+        from empty in scheme.Insert == InsertKind.BackLeads ? new[] { false, true } : [false]
+        from runTo in front.SetBy == SetBy.Back ? new RunTo?[] { RunTo.Away, null } : [RunTo.ToBack]
         select (front, scheme, new Surface
         {
             AttachedPlay = attachedPlay,
