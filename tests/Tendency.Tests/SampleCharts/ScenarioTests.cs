@@ -21,11 +21,11 @@ public sealed class ScenarioTests
             Assert.InRange(cell.Count(snap => snap.Call.RunBall) / (double)cell.Count(), 0.5 - (2 / Math.Sqrt(cell.Count())), 0.5 + (2 / Math.Sqrt(cell.Count()))));
     }
 
-    /// <summary>With a swing of 0.5 the log odds of 200 games have that spread, sampling noise of a 55-snap game (variance 4/55) taken off.</summary>
+    /// <summary>With a swing of 0.5 the log odds of 120 games have that spread, sampling noise of a 55-snap game (variance 4/55) taken off.</summary>
     [Fact]
     public void Walk_GameSwing_HasItsSpread()
     {
-        var games = Scenario.Walk(3, 200, new ScenarioOptions { GameSwing = 0.5 });
+        var games = Scenario.Walk(3, 120, new ScenarioOptions { GameSwing = 0.5 });
         var odds = games.Select(game =>
         {
             var calls = game.Where(snap => snap.Call.Kind != "none").ToList();
@@ -41,7 +41,7 @@ public sealed class ScenarioTests
     public void DrawTells_ThreeOverSixGames_RaiseTheOddsByWhatTheySay()
     {
         var logRatios = new List<double>();
-        for (ulong seed = 0; seed < 40; seed++)
+        for (ulong seed = 0; seed < 15; seed++)
         {
             var tells = Scenario.DrawTells(seed, games: 6, count: 3);
             Assert.Equal(3, tells.Count);
@@ -54,7 +54,7 @@ public sealed class ScenarioTests
             }
         }
 
-        // 120 tells of 1.3–1.6 on some 30 snaps each: standard error of the mean near 0.04.
+        // 45 tells of 1.3–1.6 on some 35 snaps each: standard error of the mean near 0.065.
         Assert.InRange(logRatios.Average(), 1.25, 1.65);
     }
 }
