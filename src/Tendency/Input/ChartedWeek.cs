@@ -8,22 +8,26 @@ using Tendency.Breakdown.Weeks;
 namespace Tendency.Input;
 
 /// <summary>The first stages of every command: the week's charts read, their dimensions derived.</summary>
+/// <param name="Folder">The week file and what stands beside it.</param>
 /// <param name="Week">The staff's plan, with the level the user asked for.</param>
-/// <param name="Glossary">The words of the trade and the staff.</param>
 /// <param name="Read">Every row and every problem.</param>
 /// <param name="Log">All readable snaps with derived columns.</param>
-internal sealed record ChartedWeek(WeekPlan Week, Glossary Glossary, ReadLog Read, PlayLog Log)
+internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Read, PlayLog Log)
 {
-    public IReadOnlyList<Problem> Problems => Read.Problems;
-
     public static ChartedWeek From(Request request)
     {
-        var week = WeekPlan.Default with { Level = request.Level ?? WeekPlan.Default.Level };
-        var glossary = Glossary.BuiltIn;
-        var sources = ChartPaths.Sources(request.Charts, [.. week.Charts.Select(c => c.File)], [week.GlossaryFile, week.CorrectionsFile]);
-        var read = ChartReader.Read(sources, week, glossary);
-        return new ChartedWeek(week, glossary, read, DerivedColumns.AddTo(read.Plays, week, glossary));
+        var folder = WeekFolder.Open(request);
+        var week = request.Level is double level ? folder.Plan with { Level = level } : folder.Plan;
+        var charts = week.Charts.OrderBy(c => c.Date ?? DateOnly.MinValue).Select(c => c.File);
+        var sources = ChartPaths.Sources(request.Charts, [.. charts], [week.GlossaryFile, week.CorrectionsFile, week.FrontsFile, week.RatingsFile]);
+        var read = ChartReader.Read(sources, week, folder.Glossary);
+        return new ChartedWeek(folder, week, read, DerivedColumns.AddTo(read.Plays, week, folder.Glossary));
     }
+
+    /// <summary>What is wrong with the week's files and with the charts.</summary>
+    public IReadOnlyList<Problem> Problems => [.. Folder.Problems, .. Read.Problems];
+
+    public Glossary Glossary => Folder.Glossary;
 
     /// <summary>The plays that count. Ends the command when there is no readable play, or no telling whose plays are meant.</summary>
     public StudiedPlays Choose(Request request, Unit unit = Unit.Offense)
