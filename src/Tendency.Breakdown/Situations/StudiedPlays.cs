@@ -13,19 +13,21 @@ public enum Unit
 
 /// <summary>The plays that count, and what became of the others.</summary>
 /// <param name="Subject">Whose plays they are; empty when the charts do not say.</param>
+/// <param name="Unit">Which side of the ball.</param>
 /// <param name="Plays">One row a counted play; derived columns included.</param>
 /// <param name="LeftOut">Reason and number of plays left out by it, in the order the rules are tried.</param>
-public sealed record StudiedPlays(string Subject, PlayLog Plays, IReadOnlyList<(string Why, int Plays)> LeftOut)
+public sealed record StudiedPlays(string Subject, Unit Unit, PlayLog Plays, IReadOnlyList<(string Why, int Plays)> LeftOut)
 {
     /// <summary>Chooses the subject's countable plays.</summary>
     /// <param name="log">All readable snaps, with derived columns.</param>
     /// <param name="week">Names the subject and what to leave out.</param>
     /// <param name="only">Conditions of the user; all must hold. One on <c>offense</c> (or <c>defense</c>, for that unit) names the subject.</param>
-    /// <param name="unit">Which side of the ball is studied.</param>
+    /// <param name="unit">Which side of the ball is studied; null = the offense, unless the subject named only ever defends.</param>
     /// <param name="problem">Why there is no subject, when null is returned.</param>
-    public static StudiedPlays? Choose(PlayLog log, WeekPlan week, IReadOnlyList<Condition> only, Unit unit, out string problem)
+    public static StudiedPlays? Choose(PlayLog log, WeekPlan week, IReadOnlyList<Condition> only, Unit? unit, out string problem)
     {
-        var teamColumn = unit == Unit.Offense ? ColumnNames.Offense : ColumnNames.Defense;
+        var side = unit ?? (OnlyDefends(log, week.Subject) ? Unit.Defense : Unit.Offense);
+        var teamColumn = side == Unit.Offense ? ColumnNames.Offense : ColumnNames.Defense;
         var subject = SubjectOf(log, week, only, teamColumn, out problem);
         if (subject is null)
         {
@@ -33,7 +35,6 @@ public sealed record StudiedPlays(string Subject, PlayLog Plays, IReadOnlyList<(
         }
 
         var left = new List<(string, int)>();
-        var teams = log.Category(teamColumn);
         var kept = log;
         Leave("the other team's snaps", row => subject.Length == 0 || string.Equals(kept.Category(teamColumn)[row], subject, StringComparison.OrdinalIgnoreCase));
         Leave("two-point tries", row => kept.Category(ColumnNames.Down)[row] != "try");
@@ -50,7 +51,7 @@ public sealed record StudiedPlays(string Subject, PlayLog Plays, IReadOnlyList<(
             Leave($"not {condition}", row => holds[row]);
         }
 
-        return new StudiedPlays(subject, kept, left);
+        return new StudiedPlays(subject, side, kept, left);
 
         void Leave(string why, Func<int, bool> keep)
         {
@@ -64,11 +65,21 @@ public sealed record StudiedPlays(string Subject, PlayLog Plays, IReadOnlyList<(
         }
     }
 
+    private static bool OnlyDefends(PlayLog log, string team) =>
+        team.Length > 0 && log.IsCharted(ColumnNames.Offense)
+        && !Charted(log, ColumnNames.Offense).Contains(team, StringComparer.OrdinalIgnoreCase)
+        && Charted(log, ColumnNames.Defense).Contains(team, StringComparer.OrdinalIgnoreCase);
+
+    private static string[] Charted(PlayLog log, string column)
+    {
+        var teams = log.Category(column);
+        return [.. teams.Levels.Skip(1).Where(team => teams.Codes.Contains((ushort)teams.CodeOf(team)))];
+    }
+
     private static string? SubjectOf(PlayLog log, WeekPlan week, IReadOnlyList<Condition> only, string teamColumn, out string problem)
     {
         problem = "";
-        var teams = log.Category(teamColumn);
-        var present = teams.Levels.Skip(1).Where(team => teams.Codes.Contains((ushort)teams.CodeOf(team))).ToArray();
+        var present = Charted(log, teamColumn);
         var named = only.FirstOrDefault(c => c.Name == teamColumn)?.Values[0] ?? week.Subject;
         if (named.Length > 0)
         {

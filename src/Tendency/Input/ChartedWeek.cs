@@ -30,7 +30,7 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
     public Glossary Glossary => Folder.Glossary;
 
     /// <summary>The plays that count. Ends the command when there is no readable play, or no telling whose plays are meant.</summary>
-    public StudiedPlays Choose(Request request, Unit unit = Unit.Offense)
+    public StudiedPlays Choose(Request request, Unit? unit = null)
     {
         if (Log.Rows == 0)
         {
