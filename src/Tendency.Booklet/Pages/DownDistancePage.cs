@@ -1,0 +1,91 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Tables;
+using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Weeks;
+
+namespace Tendency.Booklet.Pages;
+
+/// <summary>What do they call on this down and distance?</summary>
+internal static class DownDistancePage
+{
+    public static Page? Compose(Study study)
+    {
+        var rows = Rows(study).ToArray();
+        return new Page("down-distance", "Down and distance", Finding(study, rows))
+        {
+            Deck = CallTable.Deck,
+            Blocks =
+            [
+                CallTable.Of(study, "Situation", rows),
+                Paragraph.Note("Counts at the right of each name are plays; ties keep the order in which they were first called. Rows under 5 plays show the count only."),
+            ],
+        };
+    }
+
+    /// <summary>All plays, first downs, then second and third by distance, fourth; rows that never occurred stay, for a plan needs to know that too.</summary>
+    internal static IEnumerable<Situation> Rows(Study study)
+    {
+        var plays = study.Plays;
+        var limits = study.Week.Boundaries;
+        yield return Situation.Total(plays);
+        yield return new Situation("1st & 10", "", plays.Where(ColumnNames.DownDistance, "1 & 10")) { Spoken = "first and 10" };
+        var goal = plays.Where(ColumnNames.DownDistance, "1 & goal");
+        if (goal.Rows > 0)
+        {
+            yield return new Situation("1st & goal", "", goal) { Spoken = "first and goal" };
+        }
+
+        var other = plays.Where(ColumnNames.DownDistance, "1 & short", "1 & medium", "1 & long", "1 & extra long");
+        if (other.Rows > 0)
+        {
+            yield return new Situation("1st, other", "not 10 to go", other);
+        }
+
+        foreach (var (down, ordinal, word) in new[] { ("2", "2nd", "second"), ("3", "3rd", "third") })
+        {
+            foreach (var band in Bands(plays, down, ordinal, word, limits))
+            {
+                yield return band;
+            }
+        }
+
+        yield return new Situation("4th", "went for it", plays.Where(ColumnNames.Down, "4")) { Spoken = "fourth down" };
+    }
+
+    private static IEnumerable<Situation> Bands(PlayLog plays, string down, string ordinal, string word, Boundaries limits)
+    {
+        PlayLog Of(params string[] bands) => plays.Where(ColumnNames.DownDistance, [.. bands.Select(band => $"{down} & {band}")]);
+        yield return new Situation($"{ordinal} short", $"1 to {limits.ShortMost}", Of("short")) { Spoken = $"{word} and short" };
+        yield return new Situation($"{ordinal} medium", $"{limits.ShortMost + 1} to {limits.MediumMost}", Of("medium")) { Spoken = $"{word} and medium" };
+        yield return new Situation($"{ordinal} long", $"{limits.MediumMost + 1} or more", Of("long", "extra long")) { Spoken = $"{word} and long" };
+    }
+
+    internal static string Finding(Study study, IReadOnlyList<Situation> rows)
+    {
+        var verdicts = rows.Where(row => row.Spoken.Length > 0).Select(row => (row.Spoken, Verdict: CallVerdict.Of(study, row.Plays))).ToArray();
+        var runs = Downs([.. verdicts.Where(row => row.Verdict.SureRun).Select(row => row.Spoken)]);
+        var passes = Downs([.. verdicts.Where(row => row.Verdict.SurePass).Select(row => row.Spoken)]);
+        var leans = verdicts.Where(row => row.Verdict is { SureRun: false, SurePass: false } && row.Verdict.Doing is not null)
+            .Select(row => $"they {row.Verdict.Doing} on {row.Spoken}").ToArray();
+        return (runs.Length, passes.Length) switch
+        {
+            ( > 0, > 0) => Headline.First($"They run on {runs}; they throw on {passes}.", $"Runs on {runs}; passes on {passes}.", "Several downs give the call away, both ways: the solid dots below."),
+            ( > 0, 0) => Headline.First($"They run on {runs}. No down is a sure pass.", $"They run on {runs}."),
+            (0, > 0) => Headline.First($"They throw on {passes}. No down is a sure run.", $"They throw on {passes}."),
+            _ when leans.Length > 0 => Headline.First(Words.Capital($"{Words.Join(leans)}."), Words.Capital($"{leans[0]}.")),
+            _ => "No down and distance gives run or pass away.",
+        };
+    }
+
+    /// <summary>"second and third and short" reads "second or third and short": downs of one distance are said together.</summary>
+    private static string Downs(string[] spoken)
+    {
+        var together = spoken.GroupBy(words => words.Split(" and ", 2) is [_, var rest] ? rest : "")
+            .SelectMany(group => group.Key.Length == 0 || group.Count() == 1
+                ? group.AsEnumerable()
+                : [$"{Words.Join(group.Select(words => words.Split(" and ")[0]), "or")} and {group.Key}"]);
+        return Words.Join(together);
+    }
+}

@@ -1,0 +1,48 @@
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Situations;
+using Tendency.Breakdown.Weeks;
+
+namespace Tendency.Booklet.Pages;
+
+/// <summary>Everything the pages speak of: one opponent's counted plays, where they come from, and what was found in them.</summary>
+/// <param name="Chosen">The counted plays, and what was left out and why.</param>
+/// <param name="All">Every readable snap with its derived columns: tries and uncounted snaps stand only here.</param>
+/// <param name="Charts">What reading the charts gave, row by row.</param>
+/// <param name="Week">The staff's plan: names, dates, boundaries, level.</param>
+public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, WeekPlan Week)
+{
+    public PlayLog Plays => Chosen.Plays;
+
+    /// <summary>Level of every interval, in (0, 1).</summary>
+    public double Level => Week.Level;
+
+    /// <summary>The name on the cover.</summary>
+    public string Opponent { get; } =
+        Week.Opponent.Length > 0 ? Week.Opponent : Chosen.Subject.Length > 0 ? Chosen.Subject : "Opponent";
+
+    /// <summary>"offense" or "defense": the word after the opponent's name.</summary>
+    public string Side { get; init; } = "offense";
+
+    /// <summary>Games with counted plays, in the order of the charts.</summary>
+    public IReadOnlyList<string> Games { get; } = GamesOf(Chosen.Plays);
+
+    /// <summary>"G1", "G2" … by game label: what play references print.</summary>
+    public IReadOnlyDictionary<string, string> ShortGames { get; } =
+        GamesOf(Chosen.Plays).Index().ToDictionary(game => game.Item, game => $"G{game.Index + 1}", StringComparer.Ordinal);
+
+    /// <summary>How often they run, all counted plays together: the line most strips are read against.</summary>
+    public Tally Runs { get; } = CrossTab.Share(Chosen.Plays, ColumnNames.Call, "run");
+
+    public Tally Passes { get; } = CrossTab.Share(Chosen.Plays, ColumnNames.Call, "pass");
+
+    /// <summary>The latest game's date in the week file; null = not said.</summary>
+    public DateOnly? ChartedTo { get; } = Week.Charts.Max(chart => chart.Date);
+
+    private static string[] GamesOf(PlayLog plays)
+    {
+        var games = plays.Category(ColumnNames.Game);
+        return [.. games.Levels.Index().Skip(1).Where(level => games.Codes.Contains((ushort)level.Index)).Select(level => level.Item)];
+    }
+}
