@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Breakdown.Charts.Columns;
 
 namespace Tendency.Booklet.Pages;
 
@@ -7,6 +8,43 @@ public static class BookletOrder
 {
     public static IReadOnlyList<PageEntry> Pages { get; } =
     [
+        new("Brief", "brief", "Scouting brief", [], BriefPage.Compose) { SumsUp = true },
         new("Situations", "down-distance", "Down and distance", [], DownDistancePage.Compose),
+        new("Situations", "first-of-series", "First of series", [ColumnNames.Series], SeriesPage.Compose),
+        new("Looks", "formation", "Formation and back", [ColumnNames.Formation], FormationPage.Compose) { WhenEmpty = "no formation on five plays" },
+        new("Looks", "personnel", "Personnel", [ColumnNames.Personnel], PersonnelPage.Compose),
+        new("Looks", "back-side", "Back's side", [ColumnNames.BackSide], BackSidePage.Compose),
+        new("Runs and passes", "run-game", "Run game", [ColumnNames.RunScheme], RunGamePage.Compose) { WhenEmpty = "no run with a charted scheme" },
+        new("Runs and passes", "pass-game", "Passes and protection", [ColumnNames.PassConcept], PassGamePage.Compose) { WhenEmpty = "no pass with a charted concept" },
+        new("Money downs", "third-down", "Third down", [], ThirdDownPage.Compose) { WhenEmpty = "no third down" },
+        new("Money downs", "red-zone", "Red zone", [ColumnNames.BallOn], RedZonePage.Compose) { WhenEmpty = "no play in the red zone" },
+        new("How sure", "games", "Game by game", [], GamesPage.Compose),
+        new("How sure", "reading", "How to read, what was charted", [], ReadingPage.Compose) { SumsUp = true },
     ];
+
+    /// <summary>The whole booklet.</summary>
+    /// <param name="study">What the pages speak of.</param>
+    /// <param name="dated">Written into the file; the same study and date give the same bytes.</param>
+    /// <param name="only">Anchors of the pages wanted; null = all.</param>
+    public static ScoutingBooklet Compose(Study study, DateTimeOffset dated, IReadOnlyCollection<string>? only = null)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        var wanted = Pages.Where(entry => only is null || only.Contains(entry.Anchor)).ToArray();
+        var placed = wanted.Where(entry => !entry.SumsUp).Select(entry => Place(study, entry)).ToArray();
+        var anchors = placed.Where(page => page.Page is not null).Select(page => page.Entry.Anchor).Concat(wanted.Where(entry => entry.SumsUp).Select(entry => entry.Anchor));
+        var whole = study with { Placed = placed, Anchors = [.. anchors] };
+        var pages = wanted.Select(entry => placed.FirstOrDefault(page => page.Entry == entry) ?? Place(whole, entry));
+        var sections = pages.Where(page => page.Page is not null).GroupBy(page => page.Entry.Section)
+            .Select(group => new Section(group.Key, [.. group.Select(page => page.Page!)]));
+        return new ScoutingBooklet(study.Opponent, study.Side, $"{study.Opponent} {study.Side}, scouting booklet", Footprint.Of(study), [.. sections], dated)
+        {
+            LikelyMeans = Footprint.LikelyMeans(study),
+        };
+    }
+
+    private static PlacedPage Place(Study study, PageEntry entry)
+    {
+        var missing = entry.Needs.Where(column => !study.Plays.IsCharted(column)).ToArray();
+        return new PlacedPage(entry, missing.Length > 0 ? null : entry.Compose(study), missing);
+    }
 }

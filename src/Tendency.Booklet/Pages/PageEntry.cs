@@ -12,4 +12,10 @@ public sealed record PageEntry(string Section, string Anchor, string Name, IRead
 {
     /// <summary>Why there is no page although its columns are charted: "no third down".</summary>
     public string WhenEmpty { get; init; } = "no such plays";
+
+    /// <summary>Speaks of the other pages, so it is composed after them.</summary>
+    public bool SumsUp { get; init; }
 }
+
+/// <summary>What became of an entry: its page, or the columns it lacks, or that no play fits it.</summary>
+public sealed record PlacedPage(PageEntry Entry, Page? Page, IReadOnlyList<string> Missing);

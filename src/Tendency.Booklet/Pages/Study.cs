@@ -40,6 +40,12 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
     /// <summary>The latest game's date in the week file; null = not said.</summary>
     public DateOnly? ChartedTo { get; } = Week.Charts.Max(chart => chart.Date);
 
+    /// <summary>The pages that do not sum up, placed or missing: what brief and last page refer to.</summary>
+    public IReadOnlyList<PlacedPage> Placed { get; init; } = [];
+
+    /// <summary>Anchors a page may link to.</summary>
+    public IReadOnlyCollection<string> Anchors { get; init; } = [];
+
     private static string[] GamesOf(PlayLog plays)
     {
         var games = plays.Category(ColumnNames.Game);

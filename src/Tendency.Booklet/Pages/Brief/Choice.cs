@@ -1,0 +1,65 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
+
+namespace Tendency.Booklet.Pages.Brief;
+
+/// <summary>Which claims open the booklet: sure ones, frequent ones, and no two that say the same.</summary>
+internal static class Choice
+{
+    public const int Most = 5;
+
+    private const int MostOfATopic = 2;
+
+    // Two claims on the same outcome whose plays overlap by more than this are one finding.
+    private const double SamePlays = .5;
+
+    /// <summary>At most five claims. Each passes the dots' test; those come first that pass it still when the search is paid for (Bonferroni over the places tried), weighted by the plays they move.</summary>
+    public static IReadOnlyList<Claim> Of(Study study)
+    {
+        var tried = Math.Max(1, Claims.Tried(study));
+        var strict = 1 - ((1 - study.Level) / tried);
+        var ranked = Claims.All(study).Where(claim => claim.Share.Lean() == Lean.Above)
+            .Select(claim => (Claim: claim, Strict: Weight(claim, strict), Plain: Weight(claim, study.Level)))
+            .OrderByDescending(claim => claim.Strict).ThenByDescending(claim => claim.Plain);
+        var chosen = new List<(Claim Claim, HashSet<(string, int?)> Keys)>();
+        foreach (var (claim, _, _) in ranked)
+        {
+            var keys = Keys(claim.Plays);
+            if (chosen.Count < Most
+                && chosen.Count(other => other.Claim.Topic == claim.Topic) < MostOfATopic
+                && !chosen.Exists(other => SaysTheSame(claim, keys, other.Claim, other.Keys)))
+            {
+                chosen.Add((claim, keys));
+            }
+        }
+
+        return [.. chosen.Select(claim => claim.Claim)];
+    }
+
+    private static double Weight(Claim claim, double level)
+    {
+        var low = Estimate.Of(new Tally(claim.Share.Count, claim.Share.Plays), level).Likely.Low;
+        return Math.Max(0, low - claim.Share.Baseline!.Value) * claim.Share.Plays;
+    }
+
+    private static bool SaysTheSame(Claim one, HashSet<(string, int?)> keys, Claim other, HashSet<(string, int?)> otherKeys)
+    {
+        if (one.Column != other.Column || one.Value != other.Value)
+        {
+            return false;
+        }
+
+        var both = keys.Count(otherKeys.Contains);
+        return both > SamePlays * Math.Min(keys.Count, otherKeys.Count);
+    }
+
+    private static HashSet<(string, int?)> Keys(PlayLog plays)
+    {
+        var games = plays.Category(ColumnNames.Game);
+        var numbers = plays.Number(ColumnNames.Play);
+        return [.. Enumerable.Range(0, plays.Rows).Select(row => (games[row], numbers[row]))];
+    }
+}

@@ -1,0 +1,96 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Brief;
+using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
+
+namespace Tendency.Booklet.Pages;
+
+/// <summary>What must a coordinator know if he reads one page?</summary>
+internal static class BriefPage
+{
+    private const int FewPlays = 100;
+
+    public static Page? Compose(Study study)
+    {
+        var claims = Choice.Of(study);
+        return new Page("brief", "Scouting brief", $"{study.Opponent} {study.Side}")
+        {
+            Kind = PageKind.Brief,
+            Blocks =
+            [
+                .. Warning(study),
+                new KeyFigures([.. Keys(study).Take(5)]),
+                .. Sentences(study, claims),
+                new Heading("How good the charts are"),
+                new Paragraph(ChartQuality.Of(study)),
+            ],
+        };
+    }
+
+    private static IEnumerable<Block> Warning(Study study)
+    {
+        if (study.Plays.Rows < FewPlays)
+        {
+            yield return Paragraph.Call(RichText.Strong($"{Words.Figured(study.Plays.Rows, "play")}. Read the ranges, not the rates."));
+        }
+        else if (study.Games.Count == 1)
+        {
+            yield return Paragraph.Call(RichText.Strong("One game, no spread to show.") + " A different game plan would not show up in these ranges.");
+        }
+    }
+
+    private static IEnumerable<KeyFigure> Keys(Study study)
+    {
+        var plays = study.Plays;
+        var limits = study.Week.Boundaries;
+        yield return new KeyFigure("Run share", study.Of(study.Runs));
+        if (plays.IsCharted(ColumnNames.Success))
+        {
+            yield return new KeyFigure("Plays that gained enough", study.Of(plays, ColumnNames.Success, "yes"));
+            yield return new KeyFigure($"Long plays, {limits.ExplosiveRun}+ / {limits.ExplosivePass}+", study.Of(plays, ColumnNames.Explosive, "yes"));
+            yield return new KeyFigure("Third downs converted", study.Of(plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes"));
+        }
+
+        if (plays.IsCharted(ColumnNames.FieldZone))
+        {
+            yield return new KeyFigure("Red zone plays run", study.Of(plays.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line"), ColumnNames.Call, "run"));
+        }
+
+        yield return new KeyFigure("First downs run", study.Of(plays.Where(ColumnNames.Down, "1"), ColumnNames.Call, "run"));
+    }
+
+    private static IEnumerable<Block> Sentences(Study study, IReadOnlyList<Claim> claims)
+    {
+        if (claims.Count == 0)
+        {
+            yield return new Heading("What they do");
+            yield return Paragraph.Lead(RichText.Strong($"No habit stands out in {Words.Figured(study.Plays.Rows, "play")}.") +
+                $" {Claims.Tried(study)} situations and directions were looked at; every one could be the team's own rate.");
+            yield break;
+        }
+
+        yield return new EvidenceList(
+            claims.Count == 1 ? "What they do, in one sentence" : $"What they do, in {Words.Number(claims.Count)} sentences",
+            [.. claims.Select(claim => new Evidence(claim.Sentence, claim.Share, claim.Unit, claim.LineName, Support(study, claim)) { Plays = study.ListOf(claim.Plays.Where(claim.Column, claim.Value)) })]);
+        if (claims.Count < Choice.Most)
+        {
+            yield return Paragraph.Note($"No other habit is sure: {Claims.Tried(study)} situations and directions were looked at.");
+        }
+    }
+
+    private static RichText Support(Study study, Claim claim)
+    {
+        var games = study.ByGame(claim.Plays, claim.Column, claim.Value).Where(game => game.Plays > 0).ToArray();
+        var same = games.Count(game => game.Value > claim.Share.Baseline);
+        var steady = games.Length < 2 ? "" : same == games.Length ? $"Same way in all {Words.Number(games.Length)} games. " : $"Same way in {same} of {games.Length} games. ";
+        var done = claim.Plays.Where(claim.Column, claim.Value);
+        var calls = CrossTab.Values(done, claim.Value == "pass" || claim.Column == ColumnNames.SlideTo ? ColumnNames.PassConcept : ColumnNames.RunScheme)
+            .Take(2).Select(call => $"{Words.Plain(call.Value)} {call.Count}").ToArray();
+        var most = calls.Length == 0 ? "" : $"{Words.Capital(string.Join(", ", calls))}. ";
+        RichText text = steady + most;
+        return study.Anchors.Contains(claim.Anchor) ? text + RichText.PageOf(claim.Anchor) + "." : text;
+    }
+}

@@ -1,0 +1,31 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Inference.Functions;
+
+namespace Tendency.Booklet.Pages.Counting;
+
+/// <summary>Mean gain of some plays with half the width of its range (Student's t: mean ± t sd/√n).</summary>
+/// <param name="Plays">Plays whose gain is charted.</param>
+/// <param name="Mean">Yards a play; 0 without plays.</param>
+/// <param name="Half">Yards; null for fewer than five plays.</param>
+internal sealed record Yards(int Plays, double Mean, double? Half)
+{
+    public static Yards Of(Study study, PlayLog plays)
+    {
+        var column = plays.Number(ColumnNames.Gain);
+        var gains = Enumerable.Range(0, plays.Rows).Select(row => column[row]).OfType<int>().ToArray();
+        if (gains.Length < Share.FewestPlays)
+        {
+            return new Yards(gains.Length, gains.Length == 0 ? 0 : gains.Average(), null);
+        }
+
+        var mean = gains.Average();
+        var variance = gains.Sum(gain => (gain - mean) * (gain - mean)) / (gains.Length - 1);
+        var t = StudentT.Quantile(gains.Length - 1, (1 + study.Level) / 2);
+        return new Yards(gains.Length, mean, t * Math.Sqrt(variance / gains.Length));
+    }
+
+    /// <summary>"4.4 ± 1.4"; "too few" under five plays.</summary>
+    public string Printed => Half is { } half ? $"{Figures.Number(Mean)} {Figures.PlusMinus(half)}" : Plays == 0 ? "" : "too few";
+}

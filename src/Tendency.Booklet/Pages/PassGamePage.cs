@@ -1,0 +1,100 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Tables;
+using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+
+namespace Tendency.Booklet.Pages;
+
+/// <summary>Which concepts, from what drop, behind what protection?</summary>
+internal static class PassGamePage
+{
+    private const int MostConcepts = 11;
+
+    public static Page? Compose(Study study)
+    {
+        var passes = study.Plays.Where(ColumnNames.Call, "pass");
+        var charted = new[] { ColumnNames.PassConcept, ColumnNames.Drop, ColumnNames.Protection }.Where(passes.IsCharted).ToArray();
+        if (charted.Length == 0)
+        {
+            return null;
+        }
+
+        return new Page("pass-game", "Passes and protection", Finding(study, passes))
+        {
+            Blocks = [.. Concepts(study, passes), .. Beside(study, passes)],
+        };
+    }
+
+    private static string Finding(Study study, PlayLog passes)
+    {
+        if (passes.Rows < Share.FewestPlays)
+        {
+            return $"Only {Words.Figured(passes.Rows, "pass", "passes")}: too few to read a mix.";
+        }
+
+        return Headline.Of([.. new[]
+        {
+            (ColumnNames.PassConcept, "concept", ""), (ColumnNames.Protection, "protection", "They protect with"), (ColumnNames.Drop, "drop", "The drop is"),
+        }.Where(kind => passes.IsCharted(kind.Item1)).Select(kind => Leading(study, passes, kind.Item1, kind.Item2))]);
+    }
+
+    private static string Leading(Study study, PlayLog passes, string column, string kind)
+    {
+        var mix = Mix.Of(study, passes, column, 20);
+        var first = mix.Parts[0];
+        if (first.Share.TooFew || mix.Plays < Share.FewestPlays)
+        {
+            return kind == "concept" ? "No pass concept was called often enough to stand out." : "";
+        }
+
+        var second = mix.Parts.ElementAtOrDefault(1);
+        var leads = second is null || first.Share.Likely!.Value.Low > second.Share.Likely!.Value.High;
+        return leads
+            ? $"{Words.Title(first.Value)} is their {kind}: {Figures.CountOf(first.Share)}."
+            : kind == "concept"
+                ? $"No concept stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} {part.Share.Count}"))} of {Figures.Count(mix.Plays)} lead."
+                : "";
+    }
+
+    private static IEnumerable<Block> Concepts(Study study, PlayLog passes)
+    {
+        if (!passes.IsCharted(ColumnNames.PassConcept))
+        {
+            yield break;
+        }
+
+        var mix = Mix.Of(study, passes, ColumnNames.PassConcept, MostConcepts);
+        yield return new Heading("Concepts", $"Share of {Words.Figured(mix.Plays, "pass", "passes")} with a charted concept. Bars are likely for all at once.");
+        yield return MixTable.Of(study, "Concept", ColumnNames.PassConcept, passes, mix, MixStops.Wide, [.. RunGamePage.More(study)]);
+    }
+
+    private static IEnumerable<Block> Beside(Study study, PlayLog passes)
+    {
+        Side[] sides =
+        [
+            .. Side(study, passes, ColumnNames.Drop, "Drop", "Drops"),
+            .. Side(study, passes, ColumnNames.Protection, "Protection", "Protections"),
+        ];
+        if (sides.Length > 0)
+        {
+            yield return new SideBySide(sides);
+        }
+    }
+
+    private static IEnumerable<Side> Side(Study study, PlayLog passes, string column, string head, string title)
+    {
+        if (!passes.IsCharted(column))
+        {
+            yield break;
+        }
+
+        var mix = Mix.Of(study, passes, column, 7);
+        yield return new Side(252,
+        [
+            new Heading(title, Words.Figured(mix.Plays, "pass", "passes")),
+            MixTable.Of(study, head, column, passes, mix, MixStops.Half),
+        ]);
+    }
+}
