@@ -72,11 +72,11 @@ internal static class Claims
         var verdict = CallVerdict.Of(study, when.Plays);
         if (verdict.Run.Doing("run") is { } runs)
         {
-            yield return new Claim(when.Topic, when.Anchor, $"{when.Words}, they {runs}.", verdict.Run, "plays", $"team run rate {Figures.Percent(verdict.Run.Baseline!.Value)}", when.Plays, ColumnNames.Call, "run");
+            yield return new Claim(when.Topic, when.Anchor, $"{when.Words}, they {runs}.", verdict.Run, "plays", "team run rate", when.Plays, ColumnNames.Call, "run");
         }
         else if (verdict.Pass.Doing("throw") is { } throws)
         {
-            yield return new Claim(when.Topic, when.Anchor, $"{when.Words}, they {throws}.", verdict.Pass, "plays", $"team pass rate {Figures.Percent(verdict.Pass.Baseline!.Value)}", when.Plays, ColumnNames.Call, "pass");
+            yield return new Claim(when.Topic, when.Anchor, $"{when.Words}, they {throws}.", verdict.Pass, "plays", "team pass rate", when.Plays, ColumnNames.Call, "pass");
         }
     }
 
@@ -84,7 +84,7 @@ internal static class Claims
     {
         var share = study.Of(way.Plays, way.Column, way.One, .5);
         var (value, sentence) = share.Lean() == Lean.Below ? (way.Other, way.OtherSays) : (way.One, way.OneSays);
-        yield return new Claim(way.Topic, way.Anchor, sentence, study.Of(way.Plays, way.Column, value, .5), way.Unit, "even split 50%", way.Plays, way.Column, value);
+        yield return new Claim(way.Topic, way.Anchor, sentence, study.Of(way.Plays, way.Column, value, .5), way.Unit, "even split", way.Plays, way.Column, value);
     }
 
     /// <summary>How many places were looked at: what the choice pays for.</summary>
