@@ -1,0 +1,50 @@
+using System.Text;
+using Tendency.Booklet.Pages;
+using Tendency.Booklet.Tests.Infra;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Reading;
+using Tendency.Breakdown.Glossaries;
+using Tendency.Breakdown.Situations;
+using Tendency.Breakdown.Weeks;
+
+namespace Tendency.Booklet.Tests.Pages;
+
+/// <summary>Studies to compose pages from: the sample, parts of it, and charts of odd shapes.</summary>
+internal static class Studies
+{
+    public static Study Sample { get; } = Of(SampleFiles());
+
+    public static string[] SampleFiles() =>
+        [.. Directory.GetFiles(Path.Combine(Repo.Root, "sample-logs", "port-halden"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+
+    public static Study Of(params string[] charts)
+    {
+        var week = WeekPlan.Default;
+        var read = ChartReader.Read(
+            [.. charts.Select((chart, i) => new ChartSource($"{i}.csv", () => new MemoryStream(Encoding.UTF8.GetBytes(chart))))], week, Glossary.BuiltIn);
+        var all = DerivedColumns.AddTo(read.Plays, week, Glossary.BuiltIn);
+        return new Study(StudiedPlays.Choose(all, week, [], Unit.Offense, out _)!, all, read, week);
+    }
+
+    /// <summary>The sample with some columns only, as a chart.</summary>
+    public static Study Keeping(Func<string, bool> column) => Of([.. SampleFiles().Select(chart => Rewrite(chart, (header, cell) => cell, column))]);
+
+    /// <summary>The sample with cells changed: header and cell in, cell out.</summary>
+    public static Study Changed(Func<string, string, string> change) => Of([.. SampleFiles().Select(chart => Rewrite(chart, change, _ => true))]);
+
+    /// <summary>As many games as asked for: the sample's again under other names.</summary>
+    public static Study Games(int count)
+    {
+        var charts = SampleFiles();
+        return Of([.. Enumerable.Range(0, count).Select(i => Rewrite(charts[i % charts.Length], (header, cell) => header == "game" ? $"Game {i + 1}" : cell, _ => true))]);
+    }
+
+    // The sample quotes no cell, so a comma always parts two.
+    private static string Rewrite(string chart, Func<string, string, string> change, Func<string, bool> keep)
+    {
+        var lines = chart.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.TrimEnd('\r').Split(',')).ToArray();
+        var kept = lines[0].Index().Where(header => keep(header.Item)).Select(header => header.Index).ToArray();
+        var rows = lines.Select((line, i) => string.Join(',', kept.Select(k => i == 0 ? line[k] : change(lines[0][k], line[k]))));
+        return string.Join('\n', rows) + "\n";
+    }
+}
