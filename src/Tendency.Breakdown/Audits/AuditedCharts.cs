@@ -1,0 +1,101 @@
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Charts.Reading;
+using Tendency.Breakdown.Glossaries;
+using Tendency.Breakdown.Problems;
+using Tendency.Breakdown.Weeks;
+
+namespace Tendency.Breakdown.Audits;
+
+/// <summary>The charts as the rules see them: typed cells, the cells as written, and the places they stand in.</summary>
+internal sealed class AuditedCharts
+{
+    private readonly Dictionary<(string File, int Line), SheetRow> _rows = [];
+    private readonly Dictionary<string, HeaderMap> _headers = new(StringComparer.Ordinal);
+    private const int MostTitleRows = 50;
+
+    private readonly CategoryColumn _files;
+    private readonly NumberColumn _lines;
+
+    public AuditedCharts(ReadLog read, PlayLog log, WeekPlan week, Glossary glossary)
+    {
+        Read = read;
+        Log = log;
+        Week = week;
+        Glossary = glossary;
+        _files = log.Category(ColumnNames.SourceFile);
+        _lines = log.Number(ColumnNames.SourceLine);
+        Calls = log.Has(ColumnNames.Called) ? log.Category(ColumnNames.Called) : log.Category(ColumnNames.Call);
+        foreach (var sheet in read.Sheets)
+        {
+            foreach (var row in sheet.Rows)
+            {
+                _ = _rows.TryAdd((sheet.File, row.Line), row);
+            }
+
+            if (HeaderOf(sheet) is { } header)
+            {
+                _ = _headers.TryAdd(sheet.File, HeaderMap.Read(sheet.File, header, week, []));
+            }
+        }
+
+        Games = [.. Enumerable.Range(0, log.Rows).GroupBy(row => log.Category(ColumnNames.Game)[row], StringComparer.Ordinal).Select(g => new AuditedGame(g.Key, [.. g]))];
+    }
+
+    public ReadLog Read { get; }
+
+    public PlayLog Log { get; }
+
+    public WeekPlan Week { get; }
+
+    public Glossary Glossary { get; }
+
+    /// <summary>Games in order of first appearance, rows in the order of the file.</summary>
+    public IReadOnlyList<AuditedGame> Games { get; }
+
+    /// <summary>The call as charted.</summary>
+    public CategoryColumn Calls { get; }
+
+    /// <summary>The cell as written; empty when the row or the column is not there.</summary>
+    public string Raw(int row, string column)
+    {
+        var file = _files[row];
+        return _headers.TryGetValue(file, out var map) && _rows.TryGetValue((file, _lines[row] ?? 0), out var cells) ? map.Cell(cells, column) : "";
+    }
+
+    public Place Place(int row, string column)
+    {
+        var file = _files[row];
+        return new Place(file, _lines[row] ?? 0, column.Length > 0 && _headers.TryGetValue(file, out var map) ? map.Written(column) : column);
+    }
+
+    public string File(int row) => _files[row];
+
+    public int Line(int row) => _lines[row] ?? 0;
+
+    /// <summary>A problem with one cell of a play.</summary>
+    public Problem Cell(Rule rule, int row, string column, string message, string suggestion = "") =>
+        new(rule, Place(row, column), Raw(row, column), $"Play {Log.Number(ColumnNames.Play)[row]}: {message}", suggestion);
+
+    /// <summary>A problem with a game or a file as a whole, placed at its first row.</summary>
+    public Problem Whole(Rule rule, int row, string column, string message, string suggestion = "") =>
+        new(rule, Place(row, column), "", message, suggestion);
+
+    public IEnumerable<(string File, int Line, Func<string, string> Cell)> RawRows() =>
+        Read.Sheets.Where(sheet => _headers.ContainsKey(sheet.File))
+            .SelectMany(sheet => sheet.Rows.Select(row => (sheet.File, row.Line, (Func<string, string>)(column => _headers[sheet.File].Cell(row, column)))));
+
+    /// <summary>The column of ours that a file's header names, or null.</summary>
+    public ChartColumn? ColumnOf(string file, string header) =>
+        _headers.TryGetValue(file, out var map) ? ColumnCatalogue.All.FirstOrDefault(column => map.Has(column.Name) && map.Written(column.Name) == header) : null;
+
+    // A title may stand above the header: the header is the first row that names most of the required columns.
+    private SheetRow? HeaderOf(Sheet sheet) => sheet.Rows.Take(MostTitleRows).FirstOrDefault(row =>
+    {
+        var map = HeaderMap.Read(sheet.File, row, Week, []);
+        return ColumnCatalogue.All.Count(column => column.Required && map.Has(column.Name)) >= 3;
+    });
+}
+
+/// <summary>One game's rows.</summary>
+internal sealed record AuditedGame(string Name, IReadOnlyList<int> Rows);

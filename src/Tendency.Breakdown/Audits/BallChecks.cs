@@ -1,0 +1,94 @@
+using System.Globalization;
+using Tendency.Breakdown.Audits.Drives;
+using Tendency.Breakdown.Problems;
+using static Tendency.Breakdown.Audits.RowRules;
+using static Tendency.Breakdown.Charts.Columns.ColumnNames;
+
+namespace Tendency.Breakdown.Audits;
+
+/// <summary>Runs the rules about ball, gain and flag of a row, on the snaps as the drive walk mended them.</summary>
+internal static class BallChecks
+{
+    public static IEnumerable<Problem> Run(AuditedCharts charts, DriveAudit walk) =>
+        walk.Snaps.SelectMany(snap => Of(charts, snap, walk));
+
+    private static IEnumerable<Problem> Of(AuditedCharts charts, WalkedSnap snap, DriveAudit walk)
+    {
+        var row = snap.Row;
+        var plays = snap.Effect is not ("replay" or "offset") && snap.Result != "penalty";
+        if (snap.ToGoal is int left && snap.Down is not null)
+        {
+            if (snap.Distance > left)
+            {
+                yield return charts.Cell(DistanceBeyondGoal, row, Distance, $"{snap.Distance} to go, but only {left} yards to the goal line.", snap.Down == 1 ? Text(Math.Min(10, left)) : "");
+            }
+
+            if (snap.Gain > left)
+            {
+                yield return charts.Cell(GainBeyondGoal, row, Gain, $"gain of {snap.Gain} from {left} yards out.", snap.Touchdown ? Text(left) : "");
+            }
+            else if (snap.Gain < left - 100)
+            {
+                yield return charts.Cell(LossBeyondGoal, row, Gain, $"a loss of {-snap.Gain} from the own {100 - left}.");
+            }
+            else if (plays && snap is { Touchdown: true, Result: "rush" or "complete" or "scramble", Gain: int gained } && gained != left)
+            {
+                yield return charts.Cell(TouchdownGain, row, Gain, $"a touchdown from {left} yards out gains {left}, not {gained}.", Text(left));
+            }
+        }
+
+        if (snap.Gain is int gain && plays)
+        {
+            if (snap.Result == "incomplete" && gain != 0)
+            {
+                yield return charts.Cell(IncompleteGain, row, Gain, $"an incomplete pass with a gain of {gain}.", "0");
+            }
+            else if (snap.Result == "sack" && gain > 0)
+            {
+                yield return charts.Cell(SackGain, row, Gain, $"a sack with a gain of {gain}.", Text(-gain));
+            }
+            else if (snap.Result == "interception" && gain != 0)
+            {
+                yield return charts.Cell(InterceptionGain, row, Gain, $"an interception with a gain of {gain}.", "0");
+            }
+
+            if (gain is >= 50 or <= -15 && !snap.Touchdown && !walk.Confirmed.Contains(row) && (snap.ToGoal is not int from || gain < from))
+            {
+                yield return charts.Cell(LongGain, row, Gain, $"{gain} yards; please confirm.");
+            }
+        }
+
+        if (snap.Effect == "replay" && snap is { PenaltyOn: "offense", PenaltyYards: int yards, ToGoal: int spot } && Math.Abs(yards) > ((100 - spot) + 1) / 2)
+        {
+            yield return charts.Cell(PenaltyTooLong, row, PenaltyYards, $"{Math.Abs(yards)} yards from the own {100 - spot} is more than half the distance.", Text(((100 - spot) + 1) / 2));
+        }
+
+        foreach (var column in HalfFlag(snap))
+        {
+            yield return charts.Cell(PenaltyHalf, row, column, $"a flag without {column}.");
+        }
+    }
+
+    private static IEnumerable<string> HalfFlag(WalkedSnap snap)
+    {
+        if (snap.PenaltyOn.Length == 0 && snap.PenaltyYards is null && snap.Effect.Length == 0)
+        {
+            yield break;
+        }
+
+        if (snap.PenaltyOn.Length == 0 && snap.Effect != "offset")
+        {
+            yield return PenaltyOn;
+        }
+        else if (snap.Effect.Length == 0)
+        {
+            yield return PenaltyEffect;
+        }
+        else if (snap.PenaltyYards is null && snap.Effect is "replay" or "added on")
+        {
+            yield return PenaltyYards;
+        }
+    }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,101 @@
+using System.Globalization;
+using Tendency.Breakdown.Audits.Drives;
+using Tendency.Breakdown.Problems;
+using static Tendency.Breakdown.Audits.PairRules;
+using static Tendency.Breakdown.Charts.Columns.ColumnNames;
+
+namespace Tendency.Breakdown.Audits;
+
+/// <summary>Runs the rules about what stays the same from snap to snap of a series: hash, margin, team.</summary>
+internal static class SeriesChecks
+{
+    private const double HabitShare = 0.1;
+
+    public static IEnumerable<Problem> Run(AuditedCharts charts, DriveAudit walk) =>
+        charts.Games.SelectMany(game => Hashes(charts, game, walk, HashAfterIncomplete, snap => snap.Result == "incomplete" && snap.Effect is "" or "declined")
+            .Concat(Hashes(charts, game, walk, HashAfterReplay, snap => snap.Effect is "replay" or "offset"))
+            .Concat(Margins(charts, game)).Concat(Teams(charts, game)).Concat(Seconds(charts, game, walk)));
+
+    private static IEnumerable<Problem> Hashes(AuditedCharts charts, AuditedGame game, DriveAudit walk, Rule rule, Func<WalkedSnap, bool> keeps)
+    {
+        var hash = charts.Log.Category(Hash);
+        var steps = Steps(charts, game, walk).Where(step => keeps(walk.Snaps[step.From]) && hash.Codes[step.From] != 0 && hash.Codes[step.To] != 0).ToArray();
+        var broken = steps.Where(step => hash.Codes[step.From] != hash.Codes[step.To]).ToArray();
+        if (broken.Length > Math.Max(2, HabitShare * steps.Length))
+        {
+            yield break;
+        }
+
+        var held = steps.Except(broken).ToArray();
+        foreach (var (from, to) in broken)
+        {
+            // A snap that agrees with the step before it is right; then the other one is not, else the later row is the slip.
+            var later = !broken.Any(step => step.To == from) && (held.Any(step => step.To == from) || !held.Any(step => step.From == to));
+            if (broken.Any(step => step.From == to) && hash.Codes[from] == hash.Codes[broken.First(step => step.From == to).To])
+            {
+                yield return charts.Cell(rule, to, Hash, $"the hash is {hash[to]}, before and after it is {hash[from]}.", hash[from]);
+            }
+            else if (!broken.Any(step => step.To == from && hash.Codes[step.From] == hash.Codes[to]))
+            {
+                yield return later
+                    ? charts.Cell(rule, to, Hash, $"the hash is {hash[to]}, though play {walk.Snaps[from].Play} left the ball on {hash[from]}.", hash[from])
+                    : charts.Cell(rule, from, Hash, $"the hash is {hash[from]}, though the ball stays for play {walk.Snaps[to].Play} on {hash[to]}.", hash[to]);
+            }
+        }
+    }
+
+    private static IEnumerable<Problem> Margins(AuditedCharts charts, AuditedGame game)
+    {
+        var margin = charts.Log.Number(Margin);
+        foreach (var rows in SeriesOf(charts, game).Select(series => series.Where(row => margin[row] is not null && charts.Log.Category(Down)[row] != "try").ToArray()).Where(rows => rows.Length >= 3))
+        {
+            var common = rows.GroupBy(row => margin[row]!.Value).OrderByDescending(group => group.Count()).ToArray();
+            if (common.Length == 2 && common[1].Count() == 1)
+            {
+                var row = common[1].Single();
+                yield return charts.Cell(MarginInSeries, row, Margin, $"the margin is {margin[row]}, in the rest of the series {common[0].Key}.", common[0].Key.ToString(CultureInfo.InvariantCulture));
+            }
+        }
+    }
+
+    private static IEnumerable<Problem> Teams(AuditedCharts charts, AuditedGame game)
+    {
+        var offense = charts.Log.Category(Offense);
+        var series = charts.Log.Number(Series);
+        var rows = game.Rows;
+        for (var at = 1; at + 1 < rows.Count; at++)
+        {
+            var (before, row, after) = (rows[at - 1], rows[at], rows[at + 1]);
+            if (offense.Codes[row] != 0 && offense.Codes[before] == offense.Codes[after] && offense.Codes[before] != 0 && offense.Codes[row] != offense.Codes[before]
+                && series[row] is not null && series[row] == series[before] && series[row] == series[after])
+            {
+                yield return charts.Cell(OffenseInSeries, row, Offense, $"{offense[row]} has the ball in the middle of a series of {offense[before]}.", offense[before]);
+            }
+        }
+    }
+
+    private static IEnumerable<Problem> Seconds(AuditedCharts charts, AuditedGame game, DriveAudit walk)
+    {
+        foreach (var (from, to) in Steps(charts, game, walk))
+        {
+            var (snap, next) = (walk.Snaps[from], walk.Snaps[to]);
+            if (snap.Result is "rush" or "complete" && snap.Effect.Length == 0 && next.Result != "penalty" && next.Effect.Length == 0 && snap.Quarter == next.Quarter
+                && snap.Clock - next.Clock is >= 0 and < 4 && snap.Play + 1 == next.Play && !(snap.Clock == next.Clock && snap.Clock % 60 == 0))
+            {
+                yield return charts.Cell(TooSoon, to, Clock, $"{snap.Clock - next.Clock} seconds after play {snap.Play}.");
+            }
+        }
+    }
+
+    private static IEnumerable<(int From, int To)> Steps(AuditedCharts charts, AuditedGame game, DriveAudit walk) =>
+        SeriesOf(charts, game).SelectMany(rows => rows.Zip(rows.Skip(1)))
+            .Where(step => walk.Snaps[step.First].Down is not null && walk.Snaps[step.Second].Down is not null && walk.Follows(step.First, step.Second))
+            .Select(step => (step.First, step.Second));
+
+    // Without series numbers the walk's own drives tell what follows what.
+    private static IEnumerable<IReadOnlyList<int>> SeriesOf(AuditedCharts charts, AuditedGame game) =>
+        charts.Log.IsCharted(Series)
+            ? game.Rows.Where(row => charts.Log.Number(Series)[row] is not null).OrderBy(row => charts.Log.Number(Play)[row])
+                .GroupBy(row => (charts.Log.Category(Offense)[row], charts.Log.Number(Series)[row])).Select(group => (IReadOnlyList<int>)[.. group])
+            : [[.. game.Rows.OrderBy(row => charts.Log.Number(Play)[row])]];
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using Tendency.Breakdown.Audits.Drives;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Charts.Reading;
+using Tendency.Breakdown.Glossaries;
+using Tendency.Breakdown.Problems;
+
+namespace Tendency.Breakdown.Audits;
+
+/// <summary>What an unreadable cell most likely should say: the nearest choice, or what the snap before leads to.</summary>
+internal static class UnreadableCells
+{
+    public static Problem WithSuggestion(AuditedCharts charts, DriveAudit walk, Problem problem)
+    {
+        if (problem.Suggestion.Length > 0 || problem.Rule.Code is not ("T101" or "T102") || charts.ColumnOf(problem.Place.File, problem.Place.Column) is not { } column)
+        {
+            return problem;
+        }
+
+        var meant = column.Kind == CellKind.Choice && column.Name != ColumnNames.Down && problem.Value.Length > 0 ? NearestChoice(column, problem.Value) : FromTheDrive(walk, charts, problem, column);
+        return meant.Length == 0 ? problem : problem with { Suggestion = meant };
+    }
+
+    private static string NearestChoice(ChartColumn column, string value)
+    {
+        var key = ColumnCatalogue.Key(value);
+        var nearest = column.Choices.Concat(column.AlsoWritten.Where(pair => pair.Value.Length > 0).Select(pair => pair.Key))
+            .Select(choice => (choice, Distance: EditDistance.Between(ColumnCatalogue.Key(choice), key)))
+            .Where(c => c.Distance <= (key.Length <= 3 ? 1 : 2) && c.Distance < key.Length)
+            .OrderBy(c => c.Distance).ThenByDescending(c => column.Choices.Contains(c.choice)).Select(c => c.choice).FirstOrDefault();
+        return nearest is null ? "" : column.Choices.Contains(nearest) ? nearest : column.AlsoWritten[nearest];
+    }
+
+    private static string FromTheDrive(DriveAudit walk, AuditedCharts charts, Problem problem, ChartColumn column)
+    {
+        if (column.Name is not (ColumnNames.Down or ColumnNames.Distance or ColumnNames.BallOn or ColumnNames.Gain))
+        {
+            return "";
+        }
+
+        var rows = Enumerable.Range(0, walk.Snaps.Length).Where(row => charts.File(row) == problem.Place.File).ToArray();
+        var before = Array.FindLast(rows, row => charts.Line(row) < problem.Place.Line);
+        var hasBefore = rows.Length > 0 && charts.Line(before) < problem.Place.Line;
+        var here = Array.FindIndex(rows, row => charts.Line(row) == problem.Place.Line);
+        if (column.Name == ColumnNames.Gain)
+        {
+            return here >= 0 && here + 1 < rows.Length && walk.Snaps[rows[here]] is { ToGoal: int from, Effect: "" } snap && walk.Snaps[rows[here + 1]] is { ToGoal: int to, Down: > 1 } next && next.Series == snap.Series
+                ? (from - to).ToString(CultureInfo.InvariantCulture) : "";
+        }
+
+        if (!hasBefore || NextSnap.After(walk.Snaps[before], 0).States is not [var state])
+        {
+            return "";
+        }
+
+        return column.Name switch
+        {
+            ColumnNames.Down => state.Down.ToString(CultureInfo.InvariantCulture),
+            ColumnNames.Distance => state.ToGo?.ToString(CultureInfo.InvariantCulture) ?? "",
+            _ => state.ToGoal is int toGoal and >= 1 and <= 99 ? CellReader.YardLine(toGoal) : "",
+        };
+    }
+}

@@ -1,0 +1,107 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Tendency.Breakdown.Problems;
+using static Tendency.Breakdown.Audits.GameRules;
+using static Tendency.Breakdown.Charts.Columns.ColumnNames;
+
+namespace Tendency.Breakdown.Audits;
+
+/// <summary>Runs the rules about pasted, foreign and spreadsheet-damaged rows.</summary>
+internal static partial class WholeGameChecks
+{
+    private const int LeastBlock = 6;
+
+    public static IEnumerable<Problem> Run(AuditedCharts charts) => PastedGames(charts).Concat(charts.Games.SelectMany(game => PastedBlocks(charts, game))).Concat(WrongTeams(charts)).Concat(Dates(charts));
+
+    private static string KeyOf(AuditedCharts charts, int row) =>
+        string.Join('|', charts.Log.Category(Down)[row], charts.Log.Number(Distance)[row], charts.Log.Number(YardsToGoal)[row], charts.Log.Number(Gain)[row], charts.Calls[row], charts.Log.Category(Result)[row]);
+
+    private static IEnumerable<Problem> PastedGames(AuditedCharts charts)
+    {
+        var keys = charts.Games.Select(game => game.Rows.Select(row => KeyOf(charts, row)).ToArray()).ToArray();
+        for (var later = 1; later < keys.Length; later++)
+        {
+            for (var earlier = 0; earlier < later; earlier++)
+            {
+                var shorter = Math.Min(keys[later].Length, keys[earlier].Length);
+                var same = keys[later].Zip(keys[earlier]).Count(pair => pair.First == pair.Second);
+                if (shorter >= 15 && same >= 0.8 * Math.Max(keys[later].Length, keys[earlier].Length))
+                {
+                    yield return charts.Whole(GamePastedTwice, charts.Games[later].Rows[0], Game, $"{charts.Games[later].Name} and {charts.Games[earlier].Name} are the same snaps: {same} of {keys[later].Length} rows agree.");
+                    break;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Problem> PastedBlocks(AuditedCharts charts, AuditedGame game)
+    {
+        var keys = game.Rows.Select(row => KeyOf(charts, row)).ToArray();
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var at = 0; at + LeastBlock <= keys.Length; at++)
+        {
+            var block = string.Join('/', keys.AsSpan(at, LeastBlock).ToArray());
+            if (seen.TryGetValue(block, out var first) && at - first >= LeastBlock)
+            {
+                var length = LeastBlock;
+                while (at + length < keys.Length && first + length < at && keys[at + length] == keys[first + length])
+                {
+                    length++;
+                }
+
+                yield return charts.Cell(BlockPastedTwice, game.Rows[at], Play, $"here and on the next {length - 1} rows stand the snaps from play {charts.Log.Number(Play)[game.Rows[first]]} again.", "delete the rows");
+                at += length - 1;
+            }
+            else
+            {
+                _ = seen.TryAdd(block, at);
+            }
+        }
+    }
+
+    private static IEnumerable<Problem> WrongTeams(AuditedCharts charts)
+    {
+        var offense = charts.Log.Category(Offense);
+        var defense = charts.Log.Category(Defense);
+        var teams = charts.Games.Select(game => (Game: game, Attack: Set(game, offense), Defend: Set(game, defense))).Where(g => g.Attack.Count > 0).ToArray();
+        if (teams.Length < 2)
+        {
+            yield break;
+        }
+
+        var common = teams.SelectMany(g => g.Attack).GroupBy(team => team, StringComparer.Ordinal).MaxBy(group => group.Count())!;
+        var subject = charts.Week.Subject.Length > 0 ? charts.Week.Subject : common.Count() > teams.Length / 2 ? common.Key : "";
+        foreach (var (game, attack, defend) in teams)
+        {
+            if (subject.Length > 0 && !attack.Contains(subject) && defend.Contains(subject) && common.Key == subject && common.Count() > 1)
+            {
+                yield return charts.Whole(WrongTeam, game.Rows[0], Offense, $"{game.Name}: {subject} only defends here; elsewhere it has the ball.");
+            }
+        }
+
+        HashSet<string> Set(AuditedGame game, Charts.CategoryColumn column) => [.. game.Rows.Select(row => column[row]).Where(team => team.Length > 0)];
+    }
+
+    // A spreadsheet turns 1-2 into 2-Jan; the two numbers are still there.
+    private static IEnumerable<Problem> Dates(AuditedCharts charts)
+    {
+        foreach (var (file, line, cell) in charts.RawRows())
+        {
+            foreach (var name in new[] { Personnel, Down, Distance })
+            {
+                if (DayAndMonth().Match(cell(name)) is { Success: true } match)
+                {
+                    var day = match.Groups["day"].Value;
+                    var month = (Array.IndexOf(s_months, match.Groups["month"].Value.ToLowerInvariant()) + 1).ToString(CultureInfo.InvariantCulture);
+                    yield return new Problem(SpreadsheetDate, new Place(file, line, name), cell(name), $"'{cell(name)}' looks like a date that a spreadsheet made of '{month}-{day}'.",
+                        name == Personnel && month.Length == 1 && day.Length == 1 ? month + day : "");
+                }
+            }
+        }
+    }
+
+    private static readonly string[] s_months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+
+    [GeneratedRegex("^(?:0?(?<day>\\d{1,2})[-. ](?<month>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)|(?<month>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[-. ]0?(?<day>\\d{1,2}))(?:[-. ]\\d{2,4})?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex DayAndMonth();
+}
