@@ -1,1 +1,12 @@
-Console.WriteLine("nothing here yet");
+using Tendency.Simulations.Studies;
+
+// Seeded studies, slow, run by hand: dotnet run --project tests/Tendency.Simulations -c Release -- STUDY [COUNT] [SEED]
+switch (args)
+{
+    case ["audit", .. var rest]:
+        AuditStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 20, rest.Length > 1 ? int.Parse(rest[1]) : 1, [.. rest.Skip(2)], Console.Out);
+        return 0;
+    default:
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out].");
+        return 2;
+}
