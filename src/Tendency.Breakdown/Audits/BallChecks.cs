@@ -65,7 +65,7 @@ internal static class BallChecks
 
         foreach (var column in HalfFlag(snap))
         {
-            yield return charts.Cell(PenaltyHalf, row, column, $"a flag without {column}.");
+            yield return charts.Cell(PenaltyHalf, row, column, $"a flag without {column}.", Fitting(snap, column, walk.After(row)));
         }
     }
 
@@ -88,6 +88,24 @@ internal static class BallChecks
         {
             yield return PenaltyYards;
         }
+    }
+
+    // The one value of the blank cell after which the next snap follows; empty when several do.
+    private static string Fitting(WalkedSnap snap, string column, WalkedSnap? next)
+    {
+        if (next is null)
+        {
+            return "";
+        }
+
+        (string Value, WalkedSnap Snap)[] tries = column switch
+        {
+            PenaltyOn => [("offense", snap with { PenaltyOn = "offense" }), ("defense", snap with { PenaltyOn = "defense" })],
+            PenaltyEffect => [.. new[] { "replay", "declined", "added on", "offset" }.Select(effect => (effect, snap with { Effect = effect }))],
+            _ => [.. new[] { 5, 10, 15 }.Select(yards => (Text(yards), snap with { PenaltyYards = yards }))],
+        };
+        var fitting = tries.Where(t => NextSnap.After(t.Snap, 0).States is { Count: > 0 } states && states.Any(state => Drive.Mismatch(state, next, 0) == 0)).ToArray();
+        return fitting.Length == 1 ? fitting[0].Value : "";
     }
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -71,7 +71,7 @@ internal static class CallChecks
                 yield return charts.Cell(RunWithoutScheme, row, RunScheme, "a run without a scheme.");
             }
 
-            if (At(RunSide).Length == 0 && usual.RunsHaveSides.Contains(At(Game)) && At(RunScheme) is not ("sneak" or "wedge" or "unknown run"))
+            if (At(RunSide).Length == 0 && charts.Raw(row, RunSide).Length == 0 && usual.RunsHaveSides.Contains(At(Game)) && At(RunScheme) is not ("sneak" or "wedge" or "unknown run"))
             {
                 yield return charts.Cell(RunWithoutSide, row, RunSide, "a run without a side.");
             }

@@ -8,8 +8,9 @@ internal static class ClockSlip
     /// <param name="written">The cell, m:ss.</param>
     /// <param name="low">Seconds left at the next snap.</param>
     /// <param name="high">Seconds left at the snap before.</param>
-    /// <returns>The reading between both that lies nearest to their middle; empty when no slip gives one.</returns>
-    public static string Meant(string written, int low, int high)
+    /// <param name="expected">Seconds left as usual after the snap before.</param>
+    /// <returns>The reading between both that lies nearest to the expected one; empty when no slip gives one.</returns>
+    public static string Meant(string written, int low, int high, int expected)
     {
         var colon = written.IndexOf(':', StringComparison.Ordinal);
         if (colon <= 0)
@@ -19,7 +20,7 @@ internal static class ClockSlip
 
         return Slips(written).Select(text => (Text: text, Seconds: Seconds(text)))
             .Where(slip => slip.Seconds is int seconds && seconds >= low && seconds <= high)
-            .OrderBy(slip => Math.Abs((2 * slip.Seconds!.Value) - low - high))
+            .OrderBy(slip => Math.Abs(slip.Seconds!.Value - expected))
             .Select(slip => slip.Text)
             .FirstOrDefault() ?? "";
     }

@@ -22,6 +22,7 @@ internal static class DriveRules
     public static readonly Rule WrongSeries = new("D112", Severity.Error, "a snap stands under the wrong series", "Correct the series number.", "Both series add up when the row is counted with its neighbour.");
     public static readonly Rule MustEnd = new("D113", Severity.Error, "the series goes on after it must end", "Correct what ended the series, or give the next snap a new series number.", "A touchdown, an interception or a failed fourth down ends a series.");
     public static readonly Rule HalftimeInside = new("D114", Severity.Warning, "halftime lies inside a series", "Give the first snap of the second half a new series number.", "A series has snaps of the second and of the third quarter.");
+    public static readonly Rule StopsAfterFirstDown = new("D117", Severity.Warning, "the series stops after a first down", "Look at the film: a gain or result may be wrong, or snaps are missing.", "The last snap of a series on third or fourth down gains a first down, without touchdown, turnover or flag, more than 40 seconds before the half ends, and the offense's next series follows in the same half.");
     public static readonly Rule OffByOne = new("D115", Severity.Warning, "a yard is missing or too many", "Look at the film; spots are rounded to whole yards.", "As the other rules of the walk, where the change is of one yard.");
     public static readonly Rule Rounded = new("D116", Severity.Note, "spots are rounded", "Nothing; steps that are a yard off are not reported in this game.", "At least four steps and 8 % of a game's steps are off by exactly one yard.");
 
@@ -29,6 +30,6 @@ internal static class DriveRules
     [
         new(WrongDown), new(WrongDistance), new(WrongSpot, BallOn), new(WrongGain, Gain), new(WrongResult, Gain, Result), new(WrongTouchdown, BallOn, Gain, Touchdown),
         new(WrongFlag, PenaltyOn, PenaltyYards, PenaltyEffect), new(MissingSnap, Gain), new(DuplicateSnap), new(SwappedSnaps), new(DoesNotFollow, Gain),
-        new(WrongSeries, Series), new(MustEnd), new(HalftimeInside, Series, Quarter), new(OffByOne, Gain), new(Rounded, BallOn, Gain),
+        new(WrongSeries, Series), new(MustEnd), new(HalftimeInside, Series, Quarter), new(StopsAfterFirstDown, Series, Quarter, Clock, Gain, Result), new(OffByOne, Gain), new(Rounded, BallOn, Gain),
     ];
 }

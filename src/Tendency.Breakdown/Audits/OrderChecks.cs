@@ -10,7 +10,7 @@ namespace Tendency.Breakdown.Audits;
 internal static class OrderChecks
 {
     public static IEnumerable<Problem> Run(AuditedCharts charts, DriveAudit walk) =>
-        charts.Games.SelectMany(game => Numbers(charts, game, walk).Concat(Quarters(charts, game)).Concat(Clocks(charts, game)));
+        charts.Games.SelectMany(game => Numbers(charts, game, walk).Concat(Quarters(charts, game, walk)).Concat(Clocks(charts, game, walk)));
 
     private static IEnumerable<Problem> Numbers(AuditedCharts charts, AuditedGame game, DriveAudit walk)
     {
@@ -22,6 +22,12 @@ internal static class OrderChecks
         {
             if (!seen.TryAdd(plays[at], at))
             {
+                if (misfits.Contains(seen[plays[at]]) && !misfits.Contains(at) && !RowRepairs.SameSnap(walk.Snaps[rows[seen[plays[at]]]], walk.Snaps[rows[at]]))
+                {
+                    // The first of the two does not fit its place: it is reported below.
+                    continue;
+                }
+
                 var same = RowRepairs.SameSnap(walk.Snaps[rows[seen[plays[at]]]], walk.Snaps[rows[at]]);
                 var free = Between(at > 0 ? plays[at - 1] : 0, at + 1 < rows.Count ? plays[at + 1] : int.MaxValue);
                 _ = misfits.Remove(at);
@@ -42,9 +48,9 @@ internal static class OrderChecks
 
     private static string Between(int before, int after) => before + 2 == after || after == int.MaxValue ? Text(before + 1) : "";
 
-    private static IEnumerable<Problem> Quarters(AuditedCharts charts, AuditedGame game)
+    private static IEnumerable<Problem> Quarters(AuditedCharts charts, AuditedGame game, DriveAudit walk)
     {
-        var rows = game.Rows.Where(row => charts.Log.Number(Quarter)[row] is not null).OrderBy(row => charts.Log.Number(Play)[row]).ToArray();
+        var rows = walk.Order(game).Where(row => charts.Log.Number(Quarter)[row] is not null).ToArray();
         var quarters = rows.Select(row => charts.Log.Number(Quarter)[row]!.Value).ToArray();
         for (var at = 0; at < rows.Length; at++)
         {
@@ -76,11 +82,11 @@ internal static class OrderChecks
         }
     }
 
-    private static IEnumerable<Problem> Clocks(AuditedCharts charts, AuditedGame game)
+    private static IEnumerable<Problem> Clocks(AuditedCharts charts, AuditedGame game, DriveAudit walk)
     {
         var clocks = charts.Log.Number(Clock);
         var quarters = charts.Log.Number(Quarter);
-        foreach (var quarter in game.Rows.Where(row => clocks[row] is not null && quarters[row] is >= 1 and <= 4).OrderBy(row => charts.Log.Number(Play)[row]).GroupBy(row => quarters[row]!.Value))
+        foreach (var quarter in walk.Order(game).Where(row => clocks[row] is not null && quarters[row] is >= 1 and <= 4).GroupBy(row => quarters[row]!.Value))
         {
             var rows = quarter.ToArray();
             var misfits = PlayNumbers.Misfits([.. Strict([.. rows.Select(row => -clocks[row]!.Value)])]);
@@ -108,8 +114,16 @@ internal static class OrderChecks
                     continue;
                 }
 
-                yield return charts.Cell(ClockRises, rows[at], Clock, $"{written} left does not lie between {Time(high)} and {Time(low)}, the clock of the snaps around it.", ClockSlip.Meant(written, low, high));
+                yield return charts.Cell(ClockRises, rows[at], Clock, $"{written} left does not lie between {Time(high)} and {Time(low)}, the clock of the snaps around it.", ClockSlip.Meant(written, low, high, Expected(rows, at, previous, next) ?? ((low + high) / 2)));
             }
+
+            // Inside a series about as long as a huddle, or an incomplete pass, takes; between series anything.
+            int? Expected(int[] all, int at, int? previous, int? next) =>
+                next is int n && n == at + 1 && walk.Follows(all[at], all[n]) ? clocks[all[n]]!.Value + Usual(walk.Snaps[all[at]])
+                : previous is int p && p == at - 1 && walk.Follows(all[p], all[at]) ? clocks[all[p]]!.Value - Usual(walk.Snaps[all[p]])
+                : null;
+
+            static int Usual(WalkedSnap snap) => snap.Result is "incomplete" ? 7 : snap.Call == "none" ? 0 : snap.Result == "penalty" ? 6 : 36;
 
             int? Nearest(int at, int step)
             {
@@ -127,8 +141,8 @@ internal static class OrderChecks
 
         bool NextQuarter(int row, int next)
         {
-            var after = game.Rows.Where(other => charts.Log.Number(Play)[other] > charts.Log.Number(Play)[row]).MinBy(other => charts.Log.Number(Play)[other]);
-            return after != row && quarters[after] == next;
+            var after = walk.Order(game).SkipWhile(other => other != row).Skip(1).FirstOrDefault(-1);
+            return after >= 0 && quarters[after] == next;
         }
     }
 

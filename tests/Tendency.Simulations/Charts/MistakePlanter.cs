@@ -143,7 +143,7 @@ internal sealed class MistakePlanter(ChartSheet sheet, Chance chance)
             case "half flag":
                 return At("penalty_effect") is "replay" ? Put("penalty_on", "") : null;
             case "side word":
-                return At("run_side").Length > 0 ? Put("run_side", chance.One(["Rigt", "lef", "X"])) is { } put ? put with { Right = At("run_side") } : null : null;
+                return At("run_side").Length > 0 ? Put("run_side", At("run_side") == "R" ? chance.One(["Rigt", "rihgt"]) : chance.One(["lef", "Letf"])) : null;
             default:
                 throw new ArgumentOutOfRangeException(nameof(kind), kind, "unknown kind");
         }

@@ -88,7 +88,8 @@ internal static class CellRepairs
 
     private static IEnumerable<Repair> Results(Drive drive, int at, WalkedSnap snap)
     {
-        if (snap.Result is "incomplete" or "interception" or "sack" && snap.Gain is > 0)
+        // Without a next snap that confirms the gain, the gain is the slip.
+        if (snap.Result is "incomplete" or "interception" or "sack" && snap.Gain is > 0 && at + 1 < drive.Snaps.Count)
         {
             yield return Changed(drive, at, RepairKind.Result, ColumnNames.Result, "complete", 0.3, snap with { Result = "complete" });
         }
@@ -104,7 +105,7 @@ internal static class CellRepairs
         }
         else if (snap.ToGoal is int left && snap.Gain == left)
         {
-            yield return Changed(drive, at, RepairKind.Touchdown, ColumnNames.Touchdown, "yes", 0.1, snap with { Touchdown = true });
+            yield return Changed(drive, at, RepairKind.Touchdown, ColumnNames.Touchdown, "yes", 0.02, snap with { Touchdown = true });
         }
     }
 

@@ -91,6 +91,9 @@ internal sealed record Drive(IReadOnlyList<WalkedSnap> Snaps, int Slack, bool Kn
 
         broken += plays && snap.Result is "incomplete" or "interception" && snap.Gain is int n && n != 0 ? 1 : 0;
         broken += plays && snap.Result == "sack" && snap.Gain > 0 ? 1 : 0;
+
+        // A declined flag leaves the play its own result.
+        broken += snap is { Result: "penalty", Effect: "declined", Gain: null } ? 1 : 0;
         return broken;
     }
 

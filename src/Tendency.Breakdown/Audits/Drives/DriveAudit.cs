@@ -10,7 +10,12 @@ internal sealed class DriveAudit
     private const int RoundedStepsLeast = 4;
     private const double RoundedShareLeast = 0.08;
 
+    private const int MostMisfits = 20;
+    private const int LateSeconds = 40;
+
     private readonly AuditedCharts _charts;
+    private readonly Dictionary<string, IReadOnlyList<int>> _orders = new(StringComparer.Ordinal);
+    private readonly Dictionary<int, WalkedSnap> _next = [];
     private readonly List<Problem> _problems = [];
 
     public DriveAudit(AuditedCharts charts)
@@ -20,7 +25,9 @@ internal sealed class DriveAudit
         var knowsResults = charts.Log.IsCharted(Result) || charts.Log.IsCharted(Touchdown);
         foreach (var game in charts.Games)
         {
-            foreach (var offense in FilmOrder(game, knowsResults).GroupBy(snap => snap.Offense, StringComparer.Ordinal))
+            var order = FilmOrder(game, knowsResults);
+            _orders[game.Name] = [.. order.Select(snap => snap.Row)];
+            foreach (var offense in order.Where(snap => snap.Down is not null).GroupBy(snap => snap.Offense, StringComparer.Ordinal))
             {
                 Walk(game, [.. offense], knowsResults);
             }
@@ -40,20 +47,35 @@ internal sealed class DriveAudit
     /// <summary>Whether the second row is the next snap of the first one's drive, nothing missing between.</summary>
     public bool Follows(int row, int next) => _steps.Contains((row, next));
 
-    // The file's order unless the play numbers give one that adds up better: a number may be a slip, a row may stand in the wrong place.
+    /// <summary>Rows of a game in the order of the film.</summary>
+    public IReadOnlyList<int> Order(AuditedGame game) => _orders[game.Name];
+
+    /// <summary>The next snap of the drive, or null.</summary>
+    public WalkedSnap? After(int row) => _next.GetValueOrDefault(row);
+
+    // The file's order, save that a row whose number does not fit goes where its number says if the drives then add up no worse:
+    // the number may be the slip, or the row may stand in the wrong place.
     private WalkedSnap[] FilmOrder(AuditedGame game, bool knowsResults)
     {
-        var asFiled = game.Rows.Select(row => Snaps[row]).Where(snap => snap.Down is not null).ToArray();
-        if (PlayNumbers.Misfits([.. asFiled.Select(snap => snap.Play)]).Count == 0)
+        var order = game.Rows.Select(row => Snaps[row]).ToList();
+        var misfits = PlayNumbers.Misfits([.. order.Select(snap => snap.Play)]).Select(at => order[at]).ToArray();
+        if (misfits.Length > MostMisfits)
         {
-            return asFiled;
+            return [.. order.OrderBy(snap => snap.Play)];
         }
 
-        var byNumber = asFiled.OrderBy(snap => snap.Play).ToArray();
-        return Broken(byNumber) <= Broken(asFiled) ? byNumber : asFiled;
+        foreach (var misfit in misfits)
+        {
+            var others = order.Where(snap => snap.Row != misfit.Row).ToList();
+            var place = others.FindIndex(snap => snap.Play > misfit.Play && !misfits.Contains(snap));
+            others.Insert(place < 0 ? others.Count : place, misfit);
+            order = Broken(others) <= Broken(order) ? others : order;
+        }
 
-        int Broken(IEnumerable<WalkedSnap> snaps) =>
-            snaps.GroupBy(snap => snap.Offense, StringComparer.Ordinal).Sum(offense => DriveSplitter.Split([.. offense], 0, knowsResults).Sum(drive => drive.Broken()));
+        return [.. order];
+
+        int Broken(IEnumerable<WalkedSnap> snaps) => snaps.Where(snap => snap.Down is not null).GroupBy(snap => snap.Offense, StringComparer.Ordinal)
+            .Sum(offense => DriveSplitter.Split([.. offense], 0, knowsResults).Sum(drive => drive.Broken()));
     }
 
     private void Walk(AuditedGame game, IReadOnlyList<WalkedSnap> snaps, bool knowsResults)
@@ -71,19 +93,30 @@ internal sealed class DriveAudit
             _problems.Add(_charts.Cell(DriveRules.WrongSeries, snap.Row, Series, $"series {snap.Series} does not add up here; the snap belongs to series {series}.", $"{series}"));
         }
 
+        for (var at = 0; at + 1 < mended.Count && knowsResults; at++)
+        {
+            ReportStop(mended[at], mended[at + 1]);
+        }
+
         foreach (var drive in mended)
         {
             ReportHalftime(drive);
             var (repairs, after) = RepairSearch.Mend(drive);
-            foreach (var repair in repairs)
+            foreach (var row in repairs.GroupBy(repair => RowOf(repair)))
             {
-                _problems.Add(DriveFindings.Of(_charts, repair));
+                // Two cells of one row that do not follow: no single slip, so no value is proposed.
+                _problems.Add(row.Count() == 1 ? DriveFindings.Of(_charts, row.First()) : DriveFindings.SeveralCells(_charts, [.. row]));
             }
 
             Enumerable.Range(0, after.Snaps.Count - 1).Where(at => after.Link(at) > 0).ToList().ForEach(at => _problems.Add(DriveFindings.Unmended(_charts, after, at)));
             for (var at = 0; at < after.Snaps.Count; at++)
             {
                 Snaps[after.Snaps[at].Row] = after.Snaps[at];
+                if (at + 1 < after.Snaps.Count)
+                {
+                    _next[after.Snaps[at].Row] = after.Snaps[at + 1];
+                }
+
                 if (at + 1 < after.Snaps.Count && !after.Gaps.Contains(at) && after.Link(at) == 0)
                 {
                     _ = _steps.Add((after.Snaps[at].Row, after.Snaps[at + 1].Row));
@@ -111,6 +144,20 @@ internal sealed class DriveAudit
         }
 
         return off >= RoundedStepsLeast && off > RoundedShareLeast * steps;
+    }
+
+    private static int RowOf(Repair repair) => repair.Before.Snaps[Math.Max(0, repair.At)].Row + (repair.Kind is RepairKind.MissingSnap ? -1_000_000 : 0);
+
+    private void ReportStop(Drive drive, Drive next)
+    {
+        var last = drive.Snaps[^1];
+        var sameHalf = last.Quarter is int one && next.Snaps[0].Quarter is int two && one <= 2 == two <= 2 && two <= 4;
+        var late = last.Quarter is 2 or 4 && last.Clock is null or <= LateSeconds;
+        if (sameHalf && !late && drive.Snaps[0].Series is not null && last is { Down: >= 3, Effect: "", Touchdown: false, Result: "rush" or "complete" or "scramble" }
+            && last.Gain is int gain && gain >= last.ToGo && (last.ToGoal is null || gain < last.ToGoal))
+        {
+            _problems.Add(_charts.Cell(DriveRules.StopsAfterFirstDown, last.Row, Gain, $"a gain of {gain} on {last.Down} & {last.ToGo} is a first down, but the series stops here."));
+        }
     }
 
     private void ReportHalftime(Drive drive)

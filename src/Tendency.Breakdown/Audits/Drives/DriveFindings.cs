@@ -31,10 +31,25 @@ internal static class DriveFindings
         return charts.Cell(DriveRules.DoesNotFollow, next.Row, ColumnNames.Down, $"after play {snap.Play} ({State(snap)}, gain {snap.Gained}) it should be {State(expected)}, not {State(next)}.");
     }
 
+    /// <summary>Several cells of one row that do not follow.</summary>
+    public static Problem SeveralCells(AuditedCharts charts, IReadOnlyList<Repair> repairs)
+    {
+        var first = repairs[0];
+        var snap = first.Before.Snaps[Math.Max(0, first.At)];
+        var before = first.At > 0 ? $"after play {first.Before.Snaps[first.At - 1].Play} ({State(first.Before.Snaps[first.At - 1])}, gain {first.Before.Snaps[first.At - 1].Gained}) " : "";
+        var values = string.Join(", ", repairs.Select(repair => $"{repair.Column} {(repair.Value.Length > 0 ? repair.Value : "blank")}"));
+        return charts.Cell(DriveRules.DoesNotFollow, snap.Row, first.Column, $"{before}{State(snap)} does not add up; {values} would.", "");
+    }
+
     private static Problem Cell(AuditedCharts charts, Repair repair)
     {
         var snap = repair.Before.Snaps[repair.At];
         var typed = charts.Raw(snap.Row, repair.Column);
+        if (OfRowAlone(repair, snap) is { } alone)
+        {
+            return charts.Cell(alone, snap.Row, repair.Column, $"{snap.Result} with a gain of {snap.Gain}.", repair.Value);
+        }
+
         var rule = OneYard(repair, snap) ? DriveRules.OffByOne : RuleOf(repair.Kind);
         var should = repair.Value.Length > 0 ? $"'{repair.Value}'" : "blank";
         return charts.Cell(rule, snap.Row, repair.Column, $"{repair.Column} is {(typed.Length > 0 ? $"'{typed}'" : "blank")}, but {Reason(repair)}; {should} makes the drive add up.", repair.Value);
@@ -55,6 +70,8 @@ internal static class DriveFindings
         return fromBefore && drive.Expected(at - 1) is { } due ? $"play {drive.Snaps[at - 1].Play} leads to {State(due)}"
             : fromBefore ? $"play {drive.Snaps[at - 1].Play} ended the series"
             : at == 0 && drive.Start() > 0 ? "a series starts with first and ten or goal"
+            : repair.Kind == RepairKind.Touchdown ? $"the gain of {snap.Gain} {(snap.Touchdown ? "does not reach" : "reaches")} the goal line"
+            : snap.Touchdown ? $"a touchdown from {snap.ToGoal} yards out gains as many"
             : "it contradicts the other cells of the row";
     }
 
@@ -81,6 +98,15 @@ internal static class DriveFindings
         RepairKind.Result => DriveRules.WrongResult,
         RepairKind.Touchdown => DriveRules.WrongTouchdown,
         _ => DriveRules.WrongFlag,
+    };
+
+    // A slip that the row shows by itself, whatever comes next.
+    private static Rule? OfRowAlone(Repair repair, WalkedSnap snap) => (repair.Kind, snap.Result) switch
+    {
+        (RepairKind.Gain, "incomplete") when repair.Value == "0" => RowRules.IncompleteGain,
+        (RepairKind.Gain, "sack") when snap.Gain > 0 => RowRules.SackGain,
+        (RepairKind.Gain, "interception") when repair.Value == "0" => RowRules.InterceptionGain,
+        _ => null,
     };
 
     private static bool OneYard(Repair repair, WalkedSnap typed)

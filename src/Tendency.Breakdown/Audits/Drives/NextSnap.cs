@@ -31,10 +31,12 @@ internal static class NextSnap
                 return new([new(down, toGo, snap.ToGoal)], false, false);
             case "replay":
                 return snap.Flagged is int walked ? new(Replayed(down, toGo, snap.ToGoal, walked), false, false) : s_unknown;
-            case "added on" when snap.Flagged is null || snap.Gained is null:
+            case "added on" when snap.Result is "interception" or "fumble" || snap.Touchdown || snap.Flagged is null:
                 return s_unknown;
-            case "added on" when snap is { Touchdown: false, Flagged: int added, Gained: int gained }:
-                return snap.Result is "interception" or "fumble" ? s_unknown : new(AddedOn(down, toGo, snap.ToGoal, gained, added), false, false);
+            case "added on" when snap.Flagged is int added && (snap.Result == "penalty" ? 0 : snap.Gained) is int gained:
+                return new(AddedOn(down, toGo, snap.ToGoal, gained, added), false, false);
+            case "added on":
+                return s_unknown;
         }
 
         if (snap.Touchdown || snap.Result == "interception")

@@ -22,6 +22,16 @@ internal static class SeriesNumbers
                 continue;
             }
 
+            // One row at the border under a number of its own.
+            if (mended[at].Snaps.Count == 1 && Joined(mended, at) is var (index, whole, number))
+            {
+                moved.Add((mended[at].Snaps[0], number));
+                mended.RemoveRange(index, 2);
+                mended.Insert(index, whole);
+                at = Math.Max(-1, index - 1);
+                continue;
+            }
+
             if (at + 1 < mended.Count && Better(mended[at], mended[at + 1]) is var (before, after, snap, series))
             {
                 moved.Add((snap, series));
@@ -31,6 +41,24 @@ internal static class SeriesNumbers
         }
 
         return (mended, moved);
+    }
+
+    private static (int Index, Drive Whole, int Series)? Joined(List<Drive> drives, int at)
+    {
+        var lone = drives[at];
+        if (at + 1 < drives.Count && drives[at + 1] is var next && next.Snaps[0].Series is int second && next.Start() > 0
+            && (next with { Snaps = [lone.Snaps[0] with { Series = second }, .. next.Snaps] }) is var withNext && withNext.Broken() < lone.Broken() + next.Broken() && withNext.Link(0) == 0)
+        {
+            return (at, withNext, second);
+        }
+
+        if (at > 0 && drives[at - 1] is var last && last.Snaps[^1].Series is int first && lone.Start() > 0
+            && (last with { Snaps = [.. last.Snaps, lone.Snaps[0] with { Series = first }] }) is var withLast && withLast.Broken() < lone.Broken() + last.Broken() && withLast.Link(last.Snaps.Count - 1) == 0)
+        {
+            return (at - 1, withLast, first);
+        }
+
+        return null;
     }
 
     private static (Drive Before, Drive After, WalkedSnap Snap, int Series)? Better(Drive one, Drive two)
@@ -46,6 +74,8 @@ internal static class SeriesNumbers
             return null;
         }
 
+        int Left((Drive Before, Drive After, WalkedSnap Snap, int Series) c) => c.Before.Broken() + c.After.Broken();
+
         var candidates = new List<(Drive Before, Drive After, WalkedSnap Snap, int Series)>(2);
         if (two.Snaps.Count > 1)
         {
@@ -57,7 +87,6 @@ internal static class SeriesNumbers
             candidates.Add((one with { Snaps = [.. one.Snaps.SkipLast(1)] }, two with { Snaps = [one.Snaps[^1] with { Series = second }, .. two.Snaps] }, one.Snaps[^1], second));
         }
 
-        // A wrong cell breaks two things at most beside the border; only a move that leaves nothing broken is believed.
-        return candidates.Where(c => now >= 2 && c.Before.Broken() + c.After.Broken() == 0).Cast<(Drive, Drive, WalkedSnap, int)?>().FirstOrDefault();
+        return candidates.Where(c => now - Left(c) >= 2 || (now > 1 && Left(c) == 0)).OrderBy(Left).Cast<(Drive, Drive, WalkedSnap, int)?>().FirstOrDefault();
     }
 }
