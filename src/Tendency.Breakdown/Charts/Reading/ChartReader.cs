@@ -1,4 +1,5 @@
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
 using Tendency.Breakdown.Weeks;
@@ -6,64 +7,110 @@ using Tendency.Breakdown.Weeks;
 namespace Tendency.Breakdown.Charts.Reading;
 
 /// <summary>Charts to plays: every file, every row, and a problem for each cell that could not be read.</summary>
+/// <remarks>
+/// Memory: the cells as written stay in <see cref="ReadLog.Sheets"/>, each different text once a file. A chart of usual cells takes some six times
+/// its size; the worst case, rows of one or two bytes, a hundred times. Workbooks that unpack to more than 200 times their size are refused.
+/// </remarks>
 public static class ChartReader
 {
     /// <param name="sources">Charts in the order of the games.</param>
     /// <param name="week">Header mapping and labels of games.</param>
     /// <param name="glossary">Joins the spellings of a word.</param>
-    public static ReadLog Read(IReadOnlyList<ChartSource> sources, WeekPlan week, Glossary glossary)
+    /// <param name="options">Which sheet of a workbook, and corrections to apply.</param>
+    public static ReadLog Read(IReadOnlyList<ChartSource> sources, WeekPlan week, Glossary glossary, ReadingOptions? options = null)
     {
-        var problems = new List<Problem>();
+        options ??= new ReadingOptions();
+        var problems = new ProblemLog();
         var builder = new PlayLogBuilder(glossary);
         var sheets = new List<Sheet>();
-        var (read, leftOut, setAside) = (0, 0, 0);
+        var tally = default(RowTally);
         foreach (var source in sources)
         {
-            var sheet = ReadSheet(source);
-            sheets.Add(sheet);
-            var header = sheet.Rows.FirstOrDefault(row => !row.IsBlank);
-            if (header is null)
+            if (ReadSheet(source, options, week, problems) is not { Header: { } header } sheet)
             {
-                problems.Add(new Problem(ReadingRules.UnreadableFile, new Place(source.Name, 0, ""), "", $"{source.Name} has no header."));
                 continue;
             }
 
             var map = HeaderMap.Read(source.Name, header, week, problems);
-            ReportMissing(source.Name, header, map, problems);
-            var label = week.Charts.FirstOrDefault(chart => chart.File == source.Name)?.Game ?? "";
-            foreach (var row in sheet.Rows.SkipWhile(row => !ReferenceEquals(row, header)).Skip(1).Where(row => !row.IsBlank))
+            sheet = CorrectedRows.Apply(sheet, map, options.Corrections, problems);
+            sheets.Add(sheet);
+            var file = ChartFile.Of(sheet, map, week, problems);
+            ReportMissing(file, header, problems);
+            tally = AddRows(sheet, file, builder, tally, problems);
+        }
+
+        CorrectedRows.ReportOtherFiles(options.Corrections, sources.Select(source => source.Name), problems);
+        var plays = builder.Build(problems);
+        GamesInSeveralFiles.Report(plays, problems);
+        problems.Close();
+        return new ReadLog(plays, problems, tally.Read, tally.LeftOut, tally.SetAside, sheets);
+    }
+
+    private static Sheet? ReadSheet(ChartSource source, ReadingOptions options, WeekPlan week, ProblemLog problems)
+    {
+        try
+        {
+            var sheet = SheetReader.Read(source, options, week, problems);
+            if (sheet is { Header: null })
             {
-                read++;
-                if (IsHeader(row, map))
-                {
+                problems.Add(new Problem(ReadingRules.UnreadableFile, new Place(source.Name, 0, ""), "", $"{source.Name} holds no filled cell."));
+            }
+
+            return sheet;
+        }
+        catch (Exception closed) when (closed is IOException or UnauthorizedAccessException)
+        {
+            // One file that can not be opened does not cost the others.
+            problems.Add(new Problem(ReadingRules.UnreadableFile, new Place(source.Name, 0, ""), "", $"{source.Name} can not be opened: {closed.Message}"));
+            return null;
+        }
+    }
+
+    private static RowTally AddRows(Sheet sheet, ChartFile file, PlayLogBuilder builder, RowTally tally, ProblemLog problems)
+    {
+        var (read, used, leftOut, setAside) = (tally.Read, tally.Used, tally.LeftOut, tally.SetAside);
+        var kinds = new RowKinds(file.Headers);
+        var ragged = new RaggedRows(file, sheet.IsWorkbook);
+        foreach (var written in sheet.RowsBelow)
+        {
+            read++;
+            var row = ragged.Mend(written, problems);
+            switch (kinds.Of(row))
+            {
+                case RowKind.RepeatedHeader:
                     leftOut++;
-                    problems.Add(new Problem(ReadingRules.RepeatedHeader, new Place(source.Name, row.Line, ""), "", "The header is repeated here; the row is left out."));
-                }
-                else if (!builder.Add(source.Name, row, map, label, problems))
-                {
+                    problems.Add(new Problem(ReadingRules.RepeatedHeader, new Place(file.Name, row.Line, ""), "", "The header is repeated here; the row is left out."));
+                    break;
+                case RowKind.Totals:
+                    leftOut++;
+                    problems.Add(new Problem(ReadingRules.TotalsRow, new Place(file.Name, row.Line, ""), CellText.Shown(row.Cells.First(cell => !string.IsNullOrWhiteSpace(cell))), "This is a row of totals, not a snap; it is left out."));
+                    break;
+                case RowKind.NotCharted:
                     setAside++;
-                }
+                    problems.Add(new Problem(ReadingRules.NothingCharted, new Place(file.Name, row.Line, file.Headers.Written(ColumnNames.Down)), "", "The row is numbered, but down, distance and call are blank; it is set aside."));
+                    break;
+                default:
+                    var isPlay = builder.Add(row, file, problems);
+                    (used, setAside) = isPlay ? (used + 1, setAside) : (used, setAside + 1);
+                    break;
             }
         }
 
-        return new ReadLog(builder.Build(), problems, read, leftOut, setAside, sheets);
+        ragged.Report(problems);
+        return new RowTally(read, used, leftOut, setAside);
     }
 
-    private static Sheet ReadSheet(ChartSource source)
+    private static void ReportMissing(ChartFile file, SheetRow header, ProblemLog problems)
     {
-        using var stream = source.Open();
-        return CsvSheetReader.Read(source.Name, stream);
-    }
-
-    private static void ReportMissing(string file, SheetRow header, HeaderMap map, List<Problem> problems)
-    {
-        foreach (var column in ColumnCatalogue.All.Where(c => c.Required && !map.Has(c.Name)))
+        foreach (var column in ColumnCatalogue.All.Where(c => c.Required && !file.Headers.Has(c.Name)))
         {
-            problems.Add(new Problem(ReadingRules.MissingRequiredColumn, new Place(file, header.Line, column.Name), "", $"The chart has no column '{column.Name}'."));
+            if (column.Name == ColumnNames.Game && file.GameLabel.Length > 0)
+            {
+                continue;
+            }
+
+            var advice = column.Name == ColumnNames.Game ? " Add it, or name the game of this file in week.toml." : "";
+            problems.Add(new Problem(ReadingRules.MissingRequiredColumn, new Place(file.Name, header.Line, column.Name), "", $"The chart has no column '{column.Name}'.{advice}"));
         }
     }
-
-    private static bool IsHeader(SheetRow row, HeaderMap map) =>
-        row.Cells.Zip(map.Headers).Where(pair => !string.IsNullOrWhiteSpace(pair.First))
-            .All(pair => ColumnCatalogue.Key(pair.First) == ColumnCatalogue.Key(pair.Second));
 }

@@ -8,6 +8,7 @@ namespace Tendency.Breakdown.Charts.Reading;
 /// <summary>Collects readable rows column by column and makes the play log of them.</summary>
 internal sealed class PlayLogBuilder(Glossary glossary)
 {
+    private static readonly ChartColumn s_game = ColumnCatalogue.Find(ColumnNames.Game)!;
 
     private readonly Dictionary<string, CategoryBuilder> _choices = [];
     private readonly Dictionary<string, List<string>> _words = [];
@@ -19,32 +20,43 @@ internal sealed class PlayLogBuilder(Glossary glossary)
 
     /// <summary>Adds one row, or sets it aside. Every cell that can not be read leaves a problem.</summary>
     /// <returns>Whether the row is a play.</returns>
-    public bool Add(string file, SheetRow row, HeaderMap headers, string gameLabel, List<Problem> problems)
+    public bool Add(SheetRow row, ChartFile file, ICollection<Problem> problems)
     {
-        var cells = new RowCells(file, row, headers, gameLabel, problems);
+        var cells = new RowCells(row, file, problems);
         if (!cells.ReadRequired())
         {
             return false;
         }
 
-        foreach (var column in ColumnCatalogue.All.Where(c => headers.Has(c.Name) || c.Required))
+        foreach (var column in file.Headers.Columns)
         {
             AddCell(column, cells);
         }
 
-        if (headers.Has(ColumnNames.BallOn))
+        if (!file.Headers.Has(ColumnNames.Game))
+        {
+            AddCell(s_game, cells);
+        }
+
+        if (file.Headers.Has(ColumnNames.BallOn))
         {
             Add(Numbers(ColumnNames.YardsToGoal), cells.YardsToGoal);
         }
 
-        _ = _files.Add(file);
+        _ = _files.Add(file.Name);
         _lines.Add(row.Line);
         _rows++;
         return true;
     }
 
-    public PlayLog Build()
+    /// <param name="problems">Takes columns with more different words than can be counted.</param>
+    public PlayLog Build(ICollection<Problem> problems)
     {
+        foreach (var (name, words) in _words.Where(pair => pair.Value.Count > ushort.MaxValue && pair.Value.Distinct(StringComparer.Ordinal).Count() >= ushort.MaxValue))
+        {
+            problems.Add(new Problem(ReadingRules.TooManyWords, new Place(_files.Build()[0], 0, name), "", $"{name} holds {words.Distinct(StringComparer.Ordinal).Count()} different words; the last ones count as not charted."));
+        }
+
         var choices = _choices.Values.Select(Padded).ToList();
         if (_words.TryGetValue(ColumnNames.Formation, out var formations)
             && FormationCells.Strengths(Padded(formations, ""), choices.Find(c => c.Name == ColumnNames.Strength)) is { } strengths)

@@ -5,9 +5,13 @@ using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 namespace Tendency.Breakdown.Charts.Reading;
 
 /// <summary>The cells of one row, understood one at a time; a cell that can not be read reports itself and counts as not charted.</summary>
-internal sealed class RowCells(string file, SheetRow row, HeaderMap headers, string gameLabel, List<Problem> problems)
+internal sealed class RowCells(SheetRow row, ChartFile file, ICollection<Problem> problems)
 {
-    private static readonly string[] s_required = [Game, Play, ColumnNames.Down, ColumnNames.Distance, Call];
+    private static readonly ChartColumn[] s_required = [.. ColumnCatalogue.All.Where(column => column.Required)];
+    private static readonly ChartColumn s_ballOn = ColumnCatalogue.Find(BallOn)!;
+    private static readonly ChartColumn s_down = ColumnCatalogue.Find(ColumnNames.Down)!;
+    private static readonly ChartColumn s_call = ColumnCatalogue.Find(Call)!;
+    private static readonly System.Buffers.SearchValues<char> s_spaces = System.Buffers.SearchValues.Create(" \t\r\n\u00A0\u2007\u202F");
 
     /// <summary>Yards to the goal line, when the chart says where the ball is.</summary>
     public int? YardsToGoal { get; private set; }
@@ -23,15 +27,14 @@ internal sealed class RowCells(string file, SheetRow row, HeaderMap headers, str
     {
         YardsToGoal = ReadYardLine();
         var readable = true;
-        foreach (var name in s_required)
+        foreach (var column in s_required)
         {
-            var column = ColumnCatalogue.Find(name)!;
             var text = Raw(column);
             var reason = text.Length == 0 ? Blank(column) : Unreadable(column, text);
             if (reason is not null)
             {
                 readable = false;
-                Report(ReadingRules.UnreadableRequiredCell, column, reason);
+                Report(CellText.IsSpreadsheetDamage(text) ? ReadingRules.SpreadsheetDamage : ReadingRules.UnreadableRequiredCell, column, reason, Before(text));
             }
         }
 
@@ -46,7 +49,7 @@ internal sealed class RowCells(string file, SheetRow row, HeaderMap headers, str
             return text.Length == 0 ? "" : Chosen(column, text);
         }
 
-        Report(ReadingRules.UnreadableCell, column, $"{column.Name} is '{text}'; it takes {string.Join(", ", column.Choices)}.");
+        ReportCell(column, text, $"it takes {string.Join(", ", column.Choices)}");
         return value;
     }
 
@@ -55,7 +58,7 @@ internal sealed class RowCells(string file, SheetRow row, HeaderMap headers, str
         var text = Raw(column);
         if (text.Length > 0 && !CellReader.TryPersonnel(text, out _))
         {
-            Report(ReadingRules.UnreadableCell, column, $"personnel is '{text}'; write backs and tight ends as two digits, together at most five.");
+            ReportCell(column, text, "write backs and tight ends as two digits, together at most five");
             return "";
         }
 
@@ -74,24 +77,43 @@ internal sealed class RowCells(string file, SheetRow row, HeaderMap headers, str
         if (!read)
         {
             var takes = column.Kind == CellKind.Clock ? "it takes m:ss within a quarter of 15 minutes" : $"it takes whole numbers from {column.Least} to {column.Most}";
-            Report(ReadingRules.UnreadableCell, column, $"{column.Name} is '{text}'; {takes}.");
+            ReportCell(column, text, takes);
         }
 
         return read ? value : null;
     }
 
     /// <summary>A word with its inner spaces made single.</summary>
-    public string Word(ChartColumn column) => string.Join(' ', Raw(column).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    public string Word(ChartColumn column)
+    {
+        var text = Raw(column);
+        if (text.StartsWith('#') && CellText.IsSpreadsheetDamage(text))
+        {
+            ReportCell(column, text, "a formula failed there");
+            return "";
+        }
+
+        return text.AsSpan().ContainsAny(s_spaces) ? string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)) : text;
+    }
 
     public string Text(ChartColumn column) => Raw(column);
 
-    public void Report(Rule rule, ChartColumn column, string message) =>
-        problems.Add(new Problem(rule, new Place(file, row.Line, headers.Written(column.Name)), headers.Cell(row, column.Name), message));
+    public void Report(Rule rule, ChartColumn column, string message, string suggestion = "") =>
+        problems.Add(new Problem(rule, new Place(file.Name, row.Line, file.Headers.Written(column.Name)), CellText.Shown(file.Headers.Cell(row, column.Name)), message, suggestion));
+
+    private void ReportCell(ChartColumn column, string text, string takes)
+    {
+        var damaged = CellText.IsSpreadsheetDamage(text);
+        var was = damaged && text[0] != '#' ? $", a date a spreadsheet made of {Before(text)}" : "";
+        Report(damaged ? ReadingRules.SpreadsheetDamage : ReadingRules.UnreadableCell, column, $"{column.Name} is '{CellText.Shown(text)}'{was}; {takes}.", Before(text));
+    }
+
+    private static string Before(string text) => CellText.IsSpreadsheetDamage(text) ? CellText.PairBefore(text) : "";
 
     private string Raw(ChartColumn column)
     {
-        var text = headers.Cell(row, column.Name);
-        return text.Length == 0 && column.Name == Game ? gameLabel : text;
+        var text = CellText.Plain(column, file.Headers.Cell(row, column.Name));
+        return column.Name == Game && file.GameLabel.Length > 0 && (text.Length == 0 || file.LabelReplaces) ? file.GameLabel : text;
     }
 
     private static string Chosen(ChartColumn column, string text)
@@ -102,27 +124,26 @@ internal sealed class RowCells(string file, SheetRow row, HeaderMap headers, str
 
     private int? ReadYardLine()
     {
-        var column = ColumnCatalogue.Find(BallOn)!;
-        var text = Raw(column);
+        var text = Raw(s_ballOn);
         if (text.Length == 0)
         {
             return null;
         }
 
-        if (CellReader.TryYardLine(text, out var yards))
+        if (CellReader.TryYardLine(text, file.BareYardLinesAreOpponents, out var yards))
         {
             return yards;
         }
 
-        Report(ReadingRules.UnreadableCell, column, $"ball_on is '{text}'; write own 25, 50 or opp 8.");
+        ReportCell(s_ballOn, text, "write own 25, 50 or opp 8");
         return null;
     }
 
     // A try and a snap that is no play for tendencies (kneel, spike, no play) have no distance to speak of.
     private string? Blank(ChartColumn column)
     {
-        var isTry = CellReader.TryChoice(ColumnCatalogue.Find(ColumnNames.Down)!, headers.Cell(row, ColumnNames.Down), out var down) && down == "try";
-        var isNoPlay = CellReader.TryChoice(ColumnCatalogue.Find(Call)!, headers.Cell(row, Call), out var call) && call == "none";
+        var isTry = CellReader.TryChoice(s_down, Raw(s_down), out var down) && down == "try";
+        var isNoPlay = CellReader.TryChoice(s_call, Raw(s_call), out var call) && call == "none";
         return (column.Name == ColumnNames.Distance && (isTry || isNoPlay)) || (column.Name == ColumnNames.Down && isNoPlay)
             ? null
             : $"{column.Name} is blank.";
@@ -133,19 +154,19 @@ internal sealed class RowCells(string file, SheetRow row, HeaderMap headers, str
         switch (column.Kind)
         {
             case CellKind.Choice:
-                return CellReader.TryChoice(column, text, out _) ? null : $"{column.Name} is '{text}'; it takes {string.Join(", ", column.Choices)}.";
+                return CellReader.TryChoice(column, text, out _) ? null : $"{column.Name} is '{CellText.Shown(text)}'; it takes {string.Join(", ", column.Choices)}.";
             case CellKind.Number:
-                return CellReader.TryNumber(column, text, out _) ? null : $"{column.Name} is '{text}'; it takes whole numbers from {column.Least} to {column.Most}.";
+                return CellReader.TryNumber(column, text, out _) ? null : $"{column.Name} is '{CellText.Shown(text)}'; it takes whole numbers from {column.Least} to {column.Most}.";
             case CellKind.Distance:
                 if (!CellReader.TryDistance(column, text, out var yards))
                 {
-                    return $"distance is '{text}'; it takes whole yards from 1 to 99, or goal.";
+                    return $"distance is '{CellText.Shown(text)}'; it takes whole yards from 1 to 99, or goal.";
                 }
 
                 Distance = yards ?? YardsToGoal;
                 return Distance is null ? "distance is goal, but ball_on does not say where the ball is." : null;
             default:
-                return null;
+                return text[0] == '#' && CellText.IsSpreadsheetDamage(text) ? $"{column.Name} is '{text}': a formula failed there." : null;
         }
     }
 }
