@@ -18,7 +18,7 @@ public static class SampleFiles
             yield return ($"port-halden/{sheet.FileName}", Utf8(sheet.ToText()));
         }
 
-        var tired = TiredAssistant.Chart([.. Sheets(SampleSets.PortHalden)], TiredSeed);
+        var tired = TiredAssistant.Chart(Sheets(SampleSets.PortHalden), TiredSeed);
         foreach (var file in tired)
         {
             yield return ($"port-halden-tired/{file.FileName}", file.Bytes);
@@ -39,10 +39,13 @@ public static class SampleFiles
         }
     }
 
-    internal static IEnumerable<ChartSheet> Sheets(IReadOnlyList<SampleGame> games) =>
-        games.Select((game, i) => ChartSheet.Of(
+    /// <summary>A set's games as sheets, one a game, named as in sample-logs.</summary>
+    public static IReadOnlyList<ChartSheet> Sheets(IReadOnlyList<SampleGame> games) =>
+    [
+        .. games.Select((game, i) => ChartSheet.Of(
             $"{i + 1:00}-{game.Fixture.Opponent.Name.ToLowerInvariant().Replace(' ', '-')}.csv",
-            game.Snaps.Select((snap, play) => new ChartedSnap(game.Fixture.Opponent.Name, play + 1, game.Fixture.Clips, snap))));
+            game.Snaps.Select((snap, play) => new ChartedSnap(game.Fixture.Opponent.Name, play + 1, game.Fixture.Clips, snap)))),
+    ];
 
     private static string MistakeList(IReadOnlyList<Mistake> mistakes)
     {

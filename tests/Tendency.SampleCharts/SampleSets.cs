@@ -16,9 +16,7 @@ public static class SampleSets
     private const ulong MarrowSeed = 20261126;
 
     /// <summary>Port Halden's offense in its last five games.</summary>
-    public static IReadOnlyList<SampleGame> PortHalden { get; } = [.. Walk(
-        new Team(Opponent, new PortHalden(), new FrontMix([("over", 0.7), ("under", 0.3)], "bear", [("cover 3", 0.5), ("quarters", 0.5)], 0.18, 0.35)),
-        Opponents.OfPortHalden, HaldenSeed, Opponent)];
+    public static IReadOnlyList<SampleGame> PortHalden { get; } = PortHaldenSeason(HaldenSeed);
 
     /// <summary>Our offense in our last five games.</summary>
     public static IReadOnlyList<SampleGame> OurOffense => [.. Ours.Select(game => Of(game, Us, offense: true))];
@@ -28,6 +26,11 @@ public static class SampleSets
 
     private static IReadOnlyList<SampleGame> Ours { get; } = [.. Walk(
         new Team(Us, new MarrowPoint(), new MarrowPointDefense()), Opponents.OfMarrowPoint, MarrowSeed, only: null)];
+
+    /// <summary>The same offense, habits and opponents from another seed: for measuring an audit or a search on charts not shipped.</summary>
+    public static IReadOnlyList<SampleGame> PortHaldenSeason(ulong seed) => [.. Walk(
+        new Team(Opponent, new PortHalden(), new FrontMix([("over", 0.7), ("under", 0.3)], "bear", [("cover 3", 0.5), ("quarters", 0.5)], 0.18, 0.35)),
+        Opponents.OfPortHalden, seed, Opponent)];
 
     private static SampleGame Of(SampleGame game, string team, bool offense) =>
         game with { Snaps = [.. game.Snaps.Where(snap => snap.Offense == team == offense)] };

@@ -11,7 +11,14 @@ public static class TiredAssistant
     private const int RowsBetweenSlips = 3;
 
     /// <summary>The sheets of one set, in order of games, as files with the list of what is wrong with them.</summary>
-    public static IReadOnlyList<TiredFile> Chart(IReadOnlyList<ChartSheet> clean, ulong seed)
+    public static IReadOnlyList<TiredFile> Chart(IReadOnlyList<ChartSheet> clean, ulong seed) =>
+        Chart(clean, seed, game => Trouble.Of[game % Trouble.Of.Count]);
+
+    /// <summary>The same slips of single cells and staff words, without the troubles of whole files.</summary>
+    public static IReadOnlyList<TiredFile> SlipCellsOnly(IReadOnlyList<ChartSheet> clean, ulong seed) =>
+        Chart(clean, seed, _ => Trouble.None);
+
+    private static List<TiredFile> Chart(IReadOnlyList<ChartSheet> clean, ulong seed, Func<int, Trouble> troubleOf)
     {
         var files = new List<TiredFile>();
         for (var game = 0; game < clean.Count; game++)
@@ -19,7 +26,7 @@ public static class TiredAssistant
             var chance = new Chance(seed).Fork((ulong)game);
             var sheet = clean[game];
             var rows = sheet.Rows.Select(cells => new TiredRow(sheet.Headers, cells)).ToList();
-            var trouble = Trouble.Of[game % Trouble.Of.Count];
+            var trouble = troubleOf(game);
             trouble.Before(rows, chance);
             SlipCells(rows, game, chance);
             foreach (var row in rows)

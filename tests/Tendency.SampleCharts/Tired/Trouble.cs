@@ -8,6 +8,8 @@ internal sealed record Trouble(
     char Delimiter, bool Windows1252, bool Crlf, string? Title, int? HeaderAgainAfter, bool Total, string? LeftOutColumn,
     Action<List<TiredRow>, Chance> Before, Action<List<TiredRow>, Chance> After)
 {
+    public static Trouble None { get; } = new(',', false, false, null, null, false, null, Nothing, Nothing);
+
     /// <summary>One trouble a game, in order of games.</summary>
     public static IReadOnlyList<Trouble> Of { get; } =
     [

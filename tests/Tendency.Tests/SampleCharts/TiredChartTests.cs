@@ -1,4 +1,6 @@
 using System.Text;
+using Tendency.SampleCharts;
+using Tendency.SampleCharts.Tired;
 
 namespace Tendency.Tests.SampleCharts;
 
@@ -35,6 +37,17 @@ public sealed class TiredChartTests
             "scramble charted as a run", "sack with a gain", "touchdown not marked", "typo", "row pasted twice",
         ];
         Assert.All(usual, kind => Assert.Contains(kind, list));
+    }
+
+    [Fact]
+    public void Chart_OtherSeasons_PlantsMistakesInEveryGame()
+    {
+        for (ulong seed = 1; seed <= 4; seed++)
+        {
+            var clean = SampleFiles.Sheets(SampleSets.PortHaldenSeason(seed));
+            Assert.All(TiredAssistant.Chart(clean, seed), file => Assert.InRange(file.Mistakes.Count, 8, 25));
+            Assert.All(TiredAssistant.SlipCellsOnly(clean, seed), file => Assert.All(file.Mistakes, mistake => Assert.NotEqual(mistake.Right, mistake.Wrong)));
+        }
     }
 
     /// <summary>Records of delimited text with the physical line each starts on; quotes as RFC 4180 has them.</summary>
