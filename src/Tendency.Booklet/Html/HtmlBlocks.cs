@@ -9,6 +9,7 @@ namespace Tendency.Booklet.Html;
 internal sealed class HtmlBlocks(Markup to, ScoutingBooklet booklet)
 {
     private readonly HtmlTables tables = new(to);
+    private int plots;
 
     public void Write(IEnumerable<Block> blocks, double width)
     {
@@ -80,7 +81,7 @@ internal sealed class HtmlBlocks(Markup to, ScoutingBooklet booklet)
                 to.Close("figure");
                 break;
             case Plot plot:
-                to.Open("figure").Raw(PlotSvg.Of(plot, width)).Close("figure");
+                to.Open("figure").Raw(PlotSvg.Of(plot, width, ++plots)).Close("figure");
                 break;
             case PlayListing listing:
                 HtmlTables.Plays(to, listing.Title, listing.List);

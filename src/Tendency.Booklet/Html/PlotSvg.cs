@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using ScottPlot;
 using SkiaSharp;
 using Tendency.Booklet.Lettering;
@@ -7,9 +9,12 @@ using Tendency.Booklet.Plots;
 namespace Tendency.Booklet.Html;
 
 /// <summary>A plot as inline SVG: the same ScottPlot drawing as on paper, on a canvas that writes SVG, with the same words over it.</summary>
-internal static class PlotSvg
+internal static partial class PlotSvg
 {
-    public static string Of(Blocks.Plot plot, double width)
+    /// <param name="plot">What to draw.</param>
+    /// <param name="width">Points.</param>
+    /// <param name="number">Which plot of the file this is: names inside it must be its own.</param>
+    public static string Of(Blocks.Plot plot, double width, int number)
     {
         var letters = new Letters();
         var frame = PlotSetter.Frame(plot, width, letters);
@@ -28,11 +33,27 @@ internal static class PlotSvg
 
         var drawn = Encoding.UTF8.GetString(stream.ToArray());
         // The picture goes inside ours, which also carries the words and the description.
-        var inner = drawn[(drawn.IndexOf("<svg", StringComparison.Ordinal))..];
+        var names = new Dictionary<string, string>(StringComparer.Ordinal);
+        var inner = ClipName().Replace(drawn[drawn.IndexOf("<svg", StringComparison.Ordinal)..], Renamed);
         var words = new Markup();
         Svg.Write(words, PlotWords.Of(plot, frame, width, letters), (width, plot.Height), plot.Description);
         var text = words.ToString();
         var open = text.IndexOf('>', StringComparison.Ordinal) + 1;
         return text[..open] + inner.TrimEnd() + text[open..];
+
+        string Renamed(Match match)
+        {
+            if (!names.TryGetValue(match.Value, out var name))
+            {
+                name = string.Create(CultureInfo.InvariantCulture, $"plot{number}-{names.Count + 1}");
+                names[match.Value] = name;
+            }
+
+            return name;
+        }
     }
+
+    // Skia numbers clip paths over the whole process; ours are numbered within the file.
+    [GeneratedRegex("cl_[0-9a-f]+", RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex ClipName();
 }

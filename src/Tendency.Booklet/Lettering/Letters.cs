@@ -53,7 +53,6 @@ internal sealed class Letters
             return text;
         }
 
-        text = text.Normalize(NormalizationForm.FormC);
         var result = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {

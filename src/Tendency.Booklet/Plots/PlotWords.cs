@@ -13,7 +13,7 @@ internal static class PlotWords
         var shapes = new List<Shape>();
         AddDots(shapes, plot, frame, letters);
         AddNames(shapes, plot, frame, width);
-        AddTopWords(shapes, plot, frame);
+        AddTopWords(shapes, plot, frame, letters);
         AddRings(shapes, plot, frame, letters);
         if (plot.Up.Words.Length > 0)
         {
@@ -74,16 +74,25 @@ internal static class PlotWords
         }
     }
 
-    private static void AddTopWords(List<Shape> shapes, Plot plot, PlotFrame frame)
+    /// <summary>Words of upright rules at the top, of upright bands under them; their backing takes the band's gray.</summary>
+    private static void AddTopWords(List<Shape> shapes, Plot plot, PlotFrame frame, Letters letters)
     {
         foreach (var rule in plot.Rules.Where(rule => rule.Upright && rule.Words.Length > 0))
         {
-            shapes.Add(new WordShape(frame.X(plot.Across, rule.At), frame.Top + 9, rule.Words, 8.5, Bold: true) { Backed = true });
+            var inBand = plot.Bands.Any(band => band.Upright && band.Low <= rule.At && rule.At <= band.High);
+            Add(frame.X(plot.Across, rule.At), 9, rule.Words, new Style(8.5, Bold: true), inBand);
         }
 
         foreach (var band in plot.Bands.Where(band => band.Upright && band.Words.Length > 0))
         {
-            shapes.Add(new WordShape(frame.X(plot.Across, (band.Low + band.High) / 2), frame.Top + 21, band.Words, 7.5) { Backed = true });
+            Add(frame.X(plot.Across, (band.Low + band.High) / 2), 20, band.Words, new Style(7.5), inBand: true);
+        }
+
+        void Add(double x, double down, string words, Style style, bool inBand)
+        {
+            var half = (letters.Width(letters.Printable(words), style) / 2) + 1.5;
+            shapes.Add(new BoxShape(x - half, frame.Top + down - style.Size, 2 * half, style.Size + 2.5, inBand ? Tone.Light : Tone.White, 0));
+            shapes.Add(new WordShape(x, frame.Top + down, words, style.Size, style.Bold));
         }
     }
 
