@@ -67,14 +67,15 @@ public static class StratifiedTest
                 continue;
             }
 
-            var result = next[..(filled + points - 1)];
-            result.Clear();
+            next[..(filled + points - 1)].Clear();
             for (var i = 0; i < filled; i++)
             {
                 var weight = current[i];
-                for (var j = 0; j < points; j++)
+                var shares = own[..points];
+                var target = next.Slice(i, shares.Length);
+                for (var j = 0; j < target.Length; j++)
                 {
-                    result[i + j] += weight * own[j];
+                    target[j] += weight * shares[j];
                 }
             }
 

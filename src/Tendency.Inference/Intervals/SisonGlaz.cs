@@ -16,7 +16,8 @@ public sealed record SisonGlaz(int C, double Delta, IReadOnlyList<Interval> Inte
             return null;
         }
 
-        var previous = Coverage(counts, n, 0);
+        // With c = 0 every truncated count is a single point, which the approximation knows nothing about: no coverage.
+        var previous = 0.0;
         for (var c = 0; c <= n; c++)
         {
             var next = Coverage(counts, n, c + 1);
@@ -48,12 +49,6 @@ public sealed record SisonGlaz(int C, double Delta, IReadOnlyList<Interval> Inte
             variance += m.Variance;
             third += m.Third;
             fourthExcess += m.Fourth - (3 * m.Variance * m.Variance);
-        }
-
-        if (double.IsNegativeInfinity(logProduct) || variance == 0)
-        {
-            // A single point, which the approximation knows nothing about: counted as no coverage.
-            return 0;
         }
 
         var logScale = -(n * Math.Log(n)) + n + GammaFunction.LogFactorial(n);

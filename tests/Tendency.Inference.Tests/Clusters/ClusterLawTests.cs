@@ -1,0 +1,119 @@
+using CsCheck;
+using Tendency.Inference.Clusters;
+using Tendency.Inference.Comparisons;
+using Tendency.Inference.Shrinkage;
+using Tendency.Inference.Tests.Laws;
+
+namespace Tendency.Inference.Tests.Clusters;
+
+public sealed class ClusterLawTests
+{
+    [Fact]
+    public void EffectiveSize_AnyGroups_StaysBelowTheCountAndIgnoresScale() => Law.Holds(
+        Gen.Select(Gen.Int[0, 30].Array[1, 10], Gen.Double[0.1, 3].Array[10], Gen.Double[-0.2, 1]),
+        300,
+        (sizes, weights, rho) =>
+        {
+            (double, double)[] groups = [.. sizes.Select((m, g) => ((double)m, weights[g]))];
+            var n = EffectiveSize.OfWeightedGroups(groups, rho);
+            Assert.InRange(n, 0, sizes.Sum());
+            Assert.Equal(n, EffectiveSize.OfWeightedGroups(groups.Select(g => (g.Item1, g.Item2 * 7)), rho), 1e-9);
+            double[] each = [.. sizes.SelectMany((m, g) => Enumerable.Repeat(weights[g], m))];
+            int[] group = [.. sizes.SelectMany((m, g) => Enumerable.Repeat(g, m))];
+            Assert.Equal(n, EffectiveSize.Of(each, group, rho), 1e-9);
+            if (rho <= 0)
+            {
+                Assert.Equal(EffectiveSize.Kish(each), n, 1e-9);
+            }
+        });
+
+    [Fact]
+    public void EffectiveSize_OneHeavyPlay_CountsAsOne()
+    {
+        Assert.Equal(1, EffectiveSize.Kish([0, 0, 3]));
+        Assert.Equal(0, EffectiveSize.Kish([]));
+        Assert.Equal(0.25, EffectiveSize.RecencyWeight(8, 4));
+    }
+
+    [Fact]
+    public void Correlation_PooledCopies_EqualsOneCell()
+    {
+        GroupCount[] cell = [new(7, 9), new(2, 8), new(5, 6), new(0, 0)];
+        var one = WithinGroupCorrelation.OfOneCell(cell);
+        var pooled = WithinGroupCorrelation.Pooled([cell, cell, [new GroupCount(3, 4)]]);
+        Assert.Equal(one.Estimate!.Value, pooled.Estimate!.Value, 1e-12);
+        Assert.Equal(3, pooled.Groups);
+    }
+
+    [Fact]
+    public void Correlation_AllPlaysTheSame_IsUndefinedAndFloored()
+    {
+        var same = WithinGroupCorrelation.OfOneCell([new(4, 4), new(5, 5), new(6, 6)]);
+        Assert.Null(same.Estimate);
+        Assert.Equal(0.02, same.Usable);
+        var many = WithinGroupCorrelation.OfOneCell(Enumerable.Repeat(new GroupCount(2, 4), 6));
+        Assert.Equal(0, many.Usable);
+    }
+
+    [Fact]
+    public void GroupedShare_NothingOrOneGroup_ClaimsNothing()
+    {
+        var none = new GroupedShare([new GroupCount(0, 0)]);
+        Assert.Null(none.Share);
+        Assert.Equal((0, 1), (none.Interval(0.02, 0.95).Low, none.Interval(0.02, 0.95).High));
+        Assert.Null(new GroupedShare([new GroupCount(3, 5)]).KornGraubard(0.95));
+    }
+
+    [Fact]
+    public void BackOff_AnyPath_LiesBetweenCellAndParent() => Law.Holds(
+        Gen.Select(Gen.Int[0, 20], Gen.Int[0, 20], Gen.Int[0, 20], Gen.Int[0, 20], Gen.Double[0.5, 60]),
+        300,
+        (x, misses, moreHits, moreMisses, strength) =>
+        {
+            var share = BackOff.Share([x + moreHits, x], [x + moreHits + misses + moreMisses, x + misses], [strength]);
+            var parent = share.PathMeans[0];
+            var raw = x + misses == 0 ? parent : (double)x / (x + misses);
+            Assert.InRange(share.Mean, Math.Min(raw, parent) - 1e-12, Math.Max(raw, parent) + 1e-12);
+            Assert.True(share.Mean is > 0 and < 1);
+            Assert.Equal(share.Mean, share.A / (share.A + share.B), 1e-12);
+            Assert.True(share.Interval(0.5).Low >= share.Interval(0.9).Low);
+        });
+
+    [Fact]
+    public void BackOff_InfiniteStrength_IsTheParent()
+    {
+        var share = BackOff.Share([30, 9], [50, 10], [double.PositiveInfinity]);
+        Assert.Equal(share.PathMeans[0], share.Mean);
+        Assert.Equal(0, share.Interval(0.95).Width);
+    }
+
+    [Fact]
+    public void BackOff_CellLargerThanParent_Throws() =>
+        Assert.Throws<ArgumentException>(() => BackOff.Share([3, 9], [50, 10], [12]));
+
+    // Rows of a Dirichlet-multinomial with known strength: the fit comes back near it. 400 rows of 12; the spread of ln M is about 0.1.
+    [Fact]
+    public void Fit_RowsDrawnWithKnownStrength_FindsIt()
+    {
+        var table = new RandomMix([0.5, 0.3, 0.2], 1 / 13.0, 4).Counts([.. Enumerable.Repeat(12, 400)]);
+        var fit = DirichletMultinomial.Fit([.. Enumerable.Range(0, 400).Select(r => (IReadOnlyList<int>)[table[r, 0], table[r, 1], table[r, 2]])]);
+        Assert.InRange(fit.Strength, 8.5, 17);
+        Assert.Equal(0.5, fit.Mean[0], 0.05);
+    }
+
+    // Counted over sets of groups instead of orders: the same as going through all 120 orders.
+    [Fact]
+    public void ChangePoint_AllOrders_AgreesWithSets()
+    {
+        int[][] games = [[8, 2], [5, 6], [9, 3], [2, 7], [3, 8]];
+        var observed = ChangePoint.Find(new CountTable(games))!.G;
+        var orders = Orders([0, 1, 2, 3, 4]).ToList();
+        var reached = orders.Count(order => ChangePoint.Find(new CountTable([.. order.Select(g => games[g])]))!.G >= observed * (1 - 1e-9));
+        Assert.Equal(120, orders.Count);
+        Assert.Equal(reached / 120.0, ChangePoint.PermutationP(new CountTable(games))!.Value, 1e-12);
+    }
+
+    private static IEnumerable<int[]> Orders(int[] items) => items.Length == 1
+        ? [items]
+        : items.SelectMany(first => Orders([.. items.Where(item => item != first)]).Select(rest => (int[])[first, .. rest]));
+}
