@@ -146,7 +146,7 @@ public class FrontCheckTests
         Assert.Empty(check.Ranking.Ranks);
         Assert.Null(check.IfTheyAdjust);
         Assert.Equal("no front to compare", check.Ranking.Verdict);
-        Assert.Empty(FrontCard.Of(Charts.ChartText.Plays("game,play,down,distance,call\nA,1,1,10,pass\n"), check, Book, Quick));
+        Assert.Empty(FrontCard.Of(Charts.ChartText.Plays("game,play,down,distance,call\nA,1,1,10,pass\n"), check, Quick));
     }
 
     /// <summary>Two runs, two fronts: inside zone 2 v -1, power -1 v 1; the closed form of the 2 x 2 game gives tight 2/5.</summary>
@@ -165,9 +165,14 @@ public class FrontCheckTests
     [Theory]
     [InlineData(0.75, 0.25, "If they adjust, show a and b about three to one.")]
     [InlineData(0.5, 0.5, "If they adjust, show a and b about equally.")]
-    [InlineData(0.95, 0.05, "If they adjust, stay in a and show b now and then.")]
+    [InlineData(0.88, 0.12, "If they adjust, stay in a and show b now and then.")]
+    [InlineData(0.97, 0.03, "Stay in a: if they adjust, no other front of ours holds them lower.")]
     public void Say_TwoFronts_IsASentenceACoachAccepts(double a, double b, string sentence) =>
         Assert.Equal(sentence, SchemeGame.Say([("a", a), ("b", b)]));
+
+    [Fact]
+    public void Say_ManyFronts_RoundsToFivePercentAndLeavesOutTheRest() =>
+        Assert.Equal("If they adjust, show a 45 %, b 35 %, c 15 % of the time.", SchemeGame.Say([("a", 0.46), ("b", 0.34), ("c", 0.16), ("d", 0.04)]));
 
     [Fact]
     public void Card_EachSituation_GivesFrontChanceAndSecondChoice()
@@ -175,7 +180,7 @@ public class FrontCheckTests
         var chart = RunChart.Of((30, "inside zone", "away"), (10, "power", "to back"));
         var log = Charts.ChartText.Plays(chart);
         var check = FrontCheck.Of(log, Book, Book.Fronts, Quick);
-        var lines = FrontCard.Of(log, check, Book, Quick);
+        var lines = FrontCard.Of(log, check, Quick);
         Assert.Equal("all plays", lines[0].Situation);
         Assert.Equal((40, 40, 1.0), (lines[0].Plays, lines[0].Runs, lines[0].RunShare));
         Assert.Equal(("inside zone away", 30), lines[0].TopRuns[0]);

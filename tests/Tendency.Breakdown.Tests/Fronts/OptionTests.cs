@@ -37,6 +37,7 @@ public class OptionTests
     [InlineData("five to back", Shell.TwoDeep, "5", "outside safety", true)]
     [InlineData("edge to back", Shell.TwoDeep, "edge", "edge", false)]
     [InlineData("okie", Shell.TwoDeep, "backer", "backer", false)]
+    [InlineData("over", Shell.TwoDeep, "5", "safety", true)]
     [InlineData("tight", Shell.Buzz, "overhang", "", false)]
     public void Fitter_ZoneReadKeptToTheBack_IsTheManTheShellLeaves(string front, Shell shell, string readMan, string keep, bool late)
     {

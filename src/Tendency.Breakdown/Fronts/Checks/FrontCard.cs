@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Inference.Games;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Breakdown.Fronts.Checks;
@@ -26,12 +27,18 @@ public static class FrontCard
     private const double SituationPriorPlays = 8;
     private const int MostRuns = 3;
 
-    public static IReadOnlyList<FrontCardLine> Of(PlayLog log, FrontCheck check, FrontBook book, FrontOptions options)
+    public static IReadOnlyList<FrontCardLine> Of(PlayLog log, FrontCheck check, FrontOptions options)
     {
         var lines = new List<FrontCardLine>();
+        if (check.Matrix.Fronts.Count == 0 || check.Matrix.Mix.Cells.Count == 0)
+        {
+            return lines;
+        }
+
+        var rates = FrontRanking.Rates(check.Matrix.Fronts.Select((f, i) => check.Matrix.Cells[i].Select(c => c.Weights).Append(Pass(f, check, options))));
         foreach (var situation in CardSituation.Of(log))
         {
-            if (Line(log, situation, check, book, options) is { } line)
+            if (Line(log, situation, check, rates, options) is { } line)
             {
                 lines.Add(line);
             }
@@ -40,30 +47,30 @@ public static class FrontCard
         return lines;
     }
 
-    private static FrontCardLine? Line(PlayLog log, CardSituation situation, FrontCheck check, FrontBook book, FrontOptions options)
+    private static FrontCardLine? Line(PlayLog log, CardSituation situation, FrontCheck check, RateTables rates, FrontOptions options)
     {
         var calls = log.Category(ColumnNames.Call);
         var rows = Enumerable.Range(0, log.Rows).Where(situation.Holds).ToArray();
         var runs = rows.Count(r => calls[r] == "run");
         var passes = rows.Count(r => calls[r] == "pass");
-        if (runs + passes == 0 || check.Matrix.Fronts.Count == 0 || check.Matrix.Mix.Cells.Count == 0)
+        if (runs + passes == 0)
         {
             return null;
         }
 
         var here = check.Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
         var mix = RunMix.Of(here, check.Sample.Runs, SituationPriorPlays, check.Matrix.Mix);
-        var ranking = Ranking(check, mix, runs, passes, options);
+        var ranking = Ranking(check, rates, mix, runs, passes, options);
         var first = ranking.Ranks[0];
         var second = ranking.Ranks.Skip(1).FirstOrDefault();
-        var top = mix.Charted.Take(MostRuns).Select(c => ($"{c.Scheme.Name} {c.Side.Word()}", here.Count(r => r.Scheme == c.Scheme && r.RunTo == c.Side)));
+        var top = mix.Charted.Select(c => (Run: $"{c.Scheme.Name} {c.Side.Word()}", Plays: here.Count(r => r.Scheme == c.Scheme && r.RunTo == c.Side)));
         return new FrontCardLine(
             situation.Name,
             runs + passes,
             runs,
             (double)runs / (runs + passes),
             OneProportion.Wilson(runs, runs + passes, options.Level),
-            [.. top.Where(t => t.Item2 > 0)],
+            [.. top.Where(t => t.Plays > 0).OrderByDescending(t => t.Plays).Take(MostRuns)],
             first.Front,
             first.SuccessAllowed,
             first.ProbabilityBest,
@@ -72,14 +79,13 @@ public static class FrontCard
             second is null ? 0 : second.SuccessAllowed - first.SuccessAllowed);
     }
 
-    private static FrontRanking Ranking(FrontCheck check, RunMix mix, int runs, int passes, FrontOptions options)
+    private static FrontRanking Ranking(FrontCheck check, RateTables rates, RunMix mix, int runs, int passes, FrontOptions options)
     {
         // The runs' part of the mix is scaled to the run calls, then passes stand beside it: one Dirichlet over all calls.
         var scale = (runs + 0.5) / mix.Posterior.Total;
-        var weights = check.Matrix.Fronts.Select((f, i) => check.Matrix.Cells[i].Select(c => c.Weights).Append(Pass(f, check, options)).ToArray());
         return FrontRanking.Of(
             [.. check.Matrix.Fronts.Select(f => f.Name)],
-            [.. weights],
+            rates,
             [.. mix.Posterior.Weights.Select(w => w * scale), passes + 0.5],
             options,
             options.CardDraws);

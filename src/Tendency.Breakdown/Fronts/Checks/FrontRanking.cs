@@ -24,21 +24,27 @@ public sealed record FrontRanking(IReadOnlyList<FrontRank> Ranks)
     public string Verdict => Ranks.Count == 0 ? "no front to compare" : HasClearWinner ? $"{Ranks[0].Front} is best" : "no clear winner";
 
     public static FrontRanking Of(FrontMatrix matrix, FrontOptions options, int draws) =>
-        Of([.. matrix.Fronts.Select(f => f.Name)], [.. matrix.Cells.Select(row => row.Select(c => c.Weights).ToArray())], matrix.Mix.Posterior.Weights, options, draws);
+        Of(
+            [.. matrix.Fronts.Select(f => f.Name)],
+            Rates(matrix.Cells.Select(row => row.Select(c => c.Weights))),
+            matrix.Mix.Posterior.Weights,
+            options,
+            draws);
 
+    /// <summary>Tables to draw from. The ranking takes the larger value for the better: the defense's is the share of plays it stops.</summary>
     /// <param name="weights">By front, the Beta (successes, failures) of every part of the mix.</param>
+    internal static RateTables Rates(IEnumerable<IEnumerable<(double Alpha, double Beta)>> weights) =>
+        new([.. weights.Select(row => row.ToArray()).Where(row => row.Length > 0).Select(row => new UncertainOption([.. row.Select(w => w.Beta)], [.. row.Select(w => w.Alpha)]))]);
+
     /// <param name="mix">Dirichlet weights of the parts.</param>
-    internal static FrontRanking Of(
-        IReadOnlyList<string> fronts, IReadOnlyList<(double Alpha, double Beta)[]> weights, IReadOnlyList<double> mix, FrontOptions options, int draws)
+    internal static FrontRanking Of(IReadOnlyList<string> fronts, RateTables rates, IReadOnlyList<double> mix, FrontOptions options, int draws)
     {
         if (mix.Count == 0)
         {
             return new FrontRanking([]);
         }
 
-        // The ranking takes the larger value for the better: the defense's is the share of plays it stops.
-        var stops = weights.Select(row => new UncertainOption([.. row.Select(w => w.Beta)], [.. row.Select(w => w.Alpha)])).ToArray();
-        var ranked = OptionRanking.Simulate(stops, mix, options.Level, draws, options.Seed);
+        var ranked = OptionRanking.Simulate(rates, mix, options.Level, draws, options.Seed);
         var order = Enumerable.Range(0, fronts.Count).OrderBy(f => Math.Round(1 - ranked[f].Mean, 12)).ToArray();
         return new FrontRanking([.. order.Select((f, i) => Rank(fronts[f], ranked[f], i + 1))]);
     }

@@ -2,7 +2,7 @@ using Tendency.Inference.Games;
 
 namespace Tendency.Breakdown.Fronts.Checks;
 
-/// <summary>What is left when they adjust: the zero-sum game of the runs they have shown against the fronts in our plan.</summary>
+/// <summary>What is left when they adjust: the zero-sum game of the runs they have shown at least three times against the fronts in our plan.</summary>
 /// <param name="Value">Success they can force, and we can hold them to, when both mix their best.</param>
 /// <param name="Ours">Our fronts with a share, largest first.</param>
 /// <param name="Theirs">Their runs with a share, largest first.</param>
@@ -10,13 +10,19 @@ namespace Tendency.Breakdown.Fronts.Checks;
 public sealed record SchemeGame(
     double Value, IReadOnlyList<(string Front, double Share)> Ours, IReadOnlyList<(string Run, double Share)> Theirs, double BestReply, string Sentence)
 {
+    /// <summary>A run shown less often than this is no answer they can live on; without any such run all count.</summary>
+    private const double FewestRuns = 3;
+
     private const double Least = 0.005;
+    private const double LeastSaid = 0.08;
 
     /// <returns>Null without a charted run or a front.</returns>
     public static SchemeGame? Of(FrontMatrix matrix)
     {
         var means = matrix.Means();
-        var cells = Enumerable.Range(0, matrix.Mix.Cells.Count).Where(c => matrix.Mix.Cells[c].Count > 0).ToArray();
+        var charted = Enumerable.Range(0, matrix.Mix.Cells.Count).Where(c => matrix.Mix.Cells[c].Count > 0).ToArray();
+        var often = charted.Where(c => matrix.Mix.Cells[c].Count >= FewestRuns).ToArray();
+        var cells = often.Length > 0 ? often : charted;
         if (cells.Length == 0 || matrix.Fronts.Count == 0)
         {
             return null;
@@ -34,14 +40,15 @@ public sealed record SchemeGame(
         var game = MatrixGame.Solve(payoff);
         var ours = Largest(matrix.Fronts.Select((f, i) => (f.Name, game.ColumnShares[i])));
         var theirs = Largest(cells.Select((c, i) => ($"{matrix.Mix.Cells[c].Scheme.Name} {matrix.Mix.Cells[c].Side.Word()}", game.RowShares[i])));
-        var charted = cells.Sum(c => matrix.Mix.Cells[c].Count);
-        var best = Enumerable.Range(0, matrix.Fronts.Count).Min(f => cells.Sum(c => matrix.Mix.Cells[c].Count / charted * means[f, c]));
+        var runs = cells.Sum(c => matrix.Mix.Cells[c].Count);
+        var best = Enumerable.Range(0, matrix.Fronts.Count).Min(f => cells.Sum(c => matrix.Mix.Cells[c].Count / runs * means[f, c]));
         return new SchemeGame(game.Value, ours, theirs, best, Say(ours));
     }
 
     /// <summary>A mix of fronts as a coach would say it.</summary>
     internal static string Say(IReadOnlyList<(string Front, double Share)> ours)
     {
+        ours = [.. ours.Where(o => o.Share >= LeastSaid)];
         if (ours.Count == 1)
         {
             return $"Stay in {ours[0].Front}: if they adjust, no other front of ours holds them lower.";
@@ -49,7 +56,7 @@ public sealed record SchemeGame(
 
         if (ours.Count > 2)
         {
-            var parts = ours.Select(o => $"{o.Front} {Math.Round(100 * o.Share)} %");
+            var parts = ours.Select(o => $"{o.Front} {5 * Math.Round(20 * o.Share)} %");
             return $"If they adjust, show {string.Join(", ", parts)} of the time.";
         }
 

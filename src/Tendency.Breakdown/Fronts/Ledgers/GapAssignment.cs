@@ -40,7 +40,8 @@ internal static class GapAssignment
         var late = new HashSet<int>();
         foreach (var man in lineup.Late.Where(d => d.Flank == flank))
         {
-            var gap = man.Name.StartsWith("outside", StringComparison.Ordinal) ? LastOpen(taken) : FirstOpen(taken);
+            // From depth a man comes to the edge; only the free safety to the play fills inside.
+            var gap = flank == Flank.Back || man.Name.StartsWith("outside", StringComparison.Ordinal) ? LastOpen(taken) : FirstOpen(taken);
             if (gap < 0)
             {
                 spare.Add(man);

@@ -1,0 +1,40 @@
+namespace Tendency.Inference.Games;
+
+/// <summary>
+/// Numbers below <see cref="DrawTable.Size"/> from a seed, the same on every machine: SplitMix64, Steele, Lea and Flood 2014,
+/// doi:10.1145/2660193.2660195, six numbers from each of its 64-bit words.
+/// </summary>
+internal struct RandomBits(int seed)
+{
+    private const ulong Step = 0x9E3779B97F4A7C15UL;
+
+    private ulong _state = unchecked((ulong)seed * Step);
+    private ulong _word = 0;
+    private int _left = 0;
+
+    public int Next()
+    {
+        if (_left < DrawTable.Bits)
+        {
+            _word = NextWord();
+            _left = 64;
+        }
+
+        var part = (int)(_word & (DrawTable.Size - 1));
+        _word >>= DrawTable.Bits;
+        _left -= DrawTable.Bits;
+        return part;
+    }
+
+    private ulong NextWord()
+    {
+        unchecked
+        {
+            _state += Step;
+            var z = _state;
+            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9UL;
+            z = (z ^ (z >> 27)) * 0x94D049BB133111EBUL;
+            return z ^ (z >> 31);
+        }
+    }
+}
