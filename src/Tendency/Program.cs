@@ -7,6 +7,7 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
 {
     BookletCommand.Create(),
     TablesCommand.Create(),
+    FrontsCommand.Create(),
     AuditCommand.Create(),
 };
 ChartCommand.ShowExamples(root);

@@ -27,6 +27,9 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
     /// <summary>What is wrong with the week's files and with the charts.</summary>
     public IReadOnlyList<Problem> Problems => [.. Folder.Problems, .. Read.Problems];
 
+    /// <summary>The same week with problems that a later stage found in its files.</summary>
+    public ChartedWeek With(IEnumerable<Problem> problems) => this with { Folder = Folder with { Problems = [.. Folder.Problems, .. problems] } };
+
     public Glossary Glossary => Folder.Glossary;
 
     /// <summary>The plays that count. Ends the command when there is no readable play, or no telling whose plays are meant.</summary>
