@@ -24,16 +24,15 @@ public sealed record Estimate(Tally Tally, Interval Likely)
     /// <summary>Whether the range leaves <paramref name="line"/> out: the one test behind every solid dot, bold percent and headline.</summary>
     public bool DiffersFrom(double line) => !TooFew && !Likely.Contains(line);
 
-    public static Estimate Of(Tally tally, double level, IntervalMethod method = IntervalMethod.Wilson)
+    public static Estimate Of(Tally tally, double level, IntervalMethod method = IntervalMethod.Wilson) =>
+        new(tally, IntervalOf(tally.Count, tally.Plays, level, method).ClippedToShare());
+
+    /// <summary>The interval of a share from real-valued, possibly effective, counts; not clipped.</summary>
+    internal static Interval IntervalOf(double count, double plays, double level, IntervalMethod method) => method switch
     {
-        double count = tally.Count, plays = tally.Plays;
-        var interval = method switch
-        {
-            IntervalMethod.Jeffreys => OneProportion.Jeffreys(count, plays, level),
-            IntervalMethod.Exact => OneProportion.ClopperPearson(count, plays, level),
-            IntervalMethod.AgrestiCoull => OneProportion.AgrestiCoull(count, plays, level),
-            _ => OneProportion.Wilson(count, plays, level),
-        };
-        return new Estimate(tally, interval.ClippedToShare());
-    }
+        IntervalMethod.Jeffreys => OneProportion.Jeffreys(count, plays, level),
+        IntervalMethod.Exact => OneProportion.ClopperPearson(count, plays, level),
+        IntervalMethod.AgrestiCoull => OneProportion.AgrestiCoull(count, plays, level),
+        _ => OneProportion.Wilson(count, plays, level),
+    };
 }

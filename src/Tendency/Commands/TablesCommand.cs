@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Situations;
 using Tendency.Input;
@@ -17,37 +18,47 @@ internal static class TablesCommand
         var by = new Option<string[]>("--by") { Description = "One to three columns or dimensions to count by.", HelpName = "a[,b[,c]]", CustomParser = Names, Arity = ArgumentArity.OneOrMore };
         var of = new Option<string>("--of") { Description = "Outcome: any column or dimension.", HelpName = "OUTCOME", Required = true, CustomParser = Name };
         var interval = new Option<IntervalMethod>("--interval") { Description = "How each interval is made.", HelpName = string.Join('|', s_methods), CustomParser = Method };
+        var clustered = new Option<bool>("--clustered") { Description = "Let plays of one game count as alike: intervals rest on effective plays." };
+        var simultaneous = new Option<bool>("--simultaneous") { Description = "Intervals of one combination's outcomes that hold all at once (Goodman)." };
+        var halfLife = new Option<double?>("--half-life") { Description = "Weigh recent games more; a game this many games older weighs half.", HelpName = "GAMES", CustomParser = Games };
         var command = new ChartCommand(
             "tables",
             "One frequency table: plays, count, share and likely range of each outcome in each combination.",
             "sample-logs/port-halden --by down_distance --of call",
             "sample-logs/port-halden --by formation,back_side --of run_to --only call=run",
             "charts/ --by field_zone --of run_scheme --interval exact --format csv -o zones.csv")
-        { by, of, interval };
+        { by, of, interval, clustered, simultaneous, halfLife };
         var common = new CommonOptions().AddTo(command);
-        command.SetAction(parsed => Run(common.Read(parsed), parsed.GetValue(by) ?? [], parsed.GetRequiredValue(of), parsed.GetValue(interval)));
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(simultaneous) && result.GetResult(interval) is not null)
+            {
+                result.AddError("--simultaneous has its own interval; leave --interval out.");
+            }
+        });
+        command.SetAction(parsed => Run(
+            common.Read(parsed),
+            parsed.GetValue(by) ?? [],
+            parsed.GetRequiredValue(of),
+            new TableOptions { Method = parsed.GetValue(interval), Clustered = parsed.GetValue(clustered), Simultaneous = parsed.GetValue(simultaneous) },
+            parsed.GetValue(halfLife)));
         return command;
     }
 
-    private static int Run(Request request, IReadOnlyList<string> by, string of, IntervalMethod method)
+    private static int Run(Request request, IReadOnlyList<string> by, string of, TableOptions options, double? halfLife)
     {
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
-        var table = Table(CrossTab.Count(studied.Plays, by, of), by, week.Week.Level, method);
+        var asked = options with { Level = week.Week.Level, HalfLifeGames = halfLife ?? week.Week.HalfLifeGames };
+        var table = Table(FrequencyTable.Of(studied.Plays, by, of, asked), by);
         OutputFile.Write(request.Output, TableText.Write(table, request.Format));
         NotCharted.Report(studied.Plays, [.. by, of]);
         return ProblemReport.Write(week, studied, request.Quiet);
     }
 
-    private static OutputTable Table(IReadOnlyList<CrossTabRow> counted, IReadOnlyList<string> by, double level, IntervalMethod method) => new(
+    private static OutputTable Table(IReadOnlyList<FrequencyRow> counted, IReadOnlyList<string> by) => new(
         [.. by, "outcome", "plays", "count", "share", "low", "high"],
-        [
-            .. counted.Select(row =>
-            {
-                var estimate = Estimate.Of(row.Tally, level, method);
-                return (object?[])[.. row.By, row.Outcome, row.Tally.Plays, row.Tally.Count, row.Tally.Share, estimate.Likely.Low, estimate.Likely.High];
-            }),
-        ]);
+        [.. counted.Select(row => (object?[])[.. row.By, row.Outcome, row.Tally.Plays, row.Tally.Count, row.Share, row.Likely?.Low, row.Likely?.High])]);
 
     private static string[] Names(ArgumentResult result)
     {
@@ -75,6 +86,18 @@ internal static class TablesCommand
         }
 
         return name ?? "";
+    }
+
+    private static double? Games(ArgumentResult result)
+    {
+        var text = result.Tokens[0].Value;
+        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var games) && games is > 0 and < 1000)
+        {
+            return games;
+        }
+
+        result.AddError($"--half-life takes a number of games above 0, not '{text}'.");
+        return null;
     }
 
     private static IntervalMethod Method(ArgumentResult result)
