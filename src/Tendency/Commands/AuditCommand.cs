@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Tendency.Breakdown.Audits;
 using Tendency.Breakdown.Problems;
 using Tendency.Input;
 using Tendency.Output;
@@ -10,22 +11,45 @@ internal static class AuditCommand
 {
     public static Command Create()
     {
+        var fixes = new Option<string?>("--fix-list") { Description = "File for the proposed corrections, for a person to accept.", HelpName = "OUT.csv" };
         var command = new ChartCommand(
             "audit",
-            "What is wrong with the charts: place, value, reason, what to do.",
+            "What is wrong with the charts: place, value, reason, what to do. The charts are never changed.",
             "sample-logs/port-halden-tired",
-            "charts/ --format csv -o problems.csv");
+            "charts/ --format csv -o problems.csv",
+            "charts/ --fix-list corrections.csv")
+        { fixes };
         var common = new CommonOptions().AddTo(command);
-        command.SetAction(parsed => Run(common.Read(parsed)));
+        command.SetAction(parsed => Run(common.Read(parsed), parsed.GetValue(fixes)));
         return command;
     }
 
-    private static int Run(Request request)
+    private static int Run(Request request, string? fixes)
     {
         var week = ChartedWeek.From(request);
-        var table = Table(week.Problems);
-        OutputFile.Write(request.Output, TableText.Write(table, request.Format));
-        return ProblemReport.Write(week, week.Choose(request), quiet: true);
+        var report = Audit.Run(week.Read, week.Log, week.Week, week.Glossary);
+        var problems = week.Folder.Problems.Concat(report.Problems).ToArray();
+        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report with { Problems = problems }) : TableText.Write(Table(problems), request.Format));
+        if (fixes is not null)
+        {
+            OutputFile.Write(fixes, TableText.Write(Corrections(report.ProposedCorrections), OutputFormat.Csv));
+        }
+
+        var studied = StudiedPlaysOrNone(week, request);
+        Console.Error.WriteLine(week.Rows(studied));
+        return week.Log.Rows == 0 ? ExitCode.NotDone
+            : problems.Any(p => p.Rule.Severity != Severity.Note) ? ExitCode.DoneWithProblems : ExitCode.Done;
+    }
+
+    // An audit needs no subject: charts of several teams are audited like any other.
+    private static Breakdown.Situations.StudiedPlays? StudiedPlaysOrNone(ChartedWeek week, Request request) =>
+        Breakdown.Situations.StudiedPlays.Choose(week.Log, week.Week, request.Only, null, out _);
+
+    private static string Text(AuditReport report)
+    {
+        var text = new StringWriter { NewLine = "\n" };
+        AuditText.Write(report, text);
+        return text.ToString();
     }
 
     private static OutputTable Table(IReadOnlyList<Problem> problems) => new(
@@ -36,4 +60,8 @@ internal static class AuditCommand
                 p.Place.File, p.Place.Line, p.Place.Column, p.Rule.Code, p.Rule.Severity.ToString().ToLowerInvariant(), p.Value, p.Message, p.Suggestion,
             ]),
         ]);
+
+    private static OutputTable Corrections(IReadOnlyList<Correction> corrections) => new(
+        ["file", "line", "column", "old", "new"],
+        [.. corrections.Select(c => (object?[])[c.File, c.Line, c.Column, c.Old, c.New])]);
 }
