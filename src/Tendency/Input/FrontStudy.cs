@@ -13,5 +13,5 @@ internal sealed record FrontStudy(FrontPlan Plan, FrontCheck Check, StudiedPlays
         return new FrontStudy(plan, FrontCheck.Of(studied.Plays, plan.Book, plan.Fronts, options), studied, options);
     }
 
-    public IReadOnlyList<FrontCardLine> Card() => FrontCard.Of(Studied.Plays, Check, Plan.Book, Options);
+    public IReadOnlyList<FrontCardLine> Card() => FrontCard.Of(Studied.Plays, Check, Options);
 }
