@@ -1,6 +1,7 @@
 using System.Text;
 using ExcelDataReader;
 using ExcelDataReader.Exceptions;
+using Tendency.Breakdown.Charts.Workbooks;
 using Tendency.Breakdown.Problems;
 
 namespace Tendency.Breakdown.Charts.Reading;
@@ -10,6 +11,9 @@ internal static class WorkbookSheetReader
 {
     // A sheet formatted to its last row and column would take minutes to walk.
     private const long MostCells = 60_000_000;
+
+    // The sheets of our own workbook that are no charts.
+    private static readonly string[] s_ownSheets = [WorkbookWriter.ColumnsSheet, WorkbookWriter.WordsSheet, WorkbookWriter.ListsSheet];
 
     /// <returns>The rows that hold something; null when the workbook can not be read, which has then been reported.</returns>
     public static List<SheetRow>? Read(string file, byte[] bytes, string sheetName, ICollection<Problem> problems)
@@ -68,7 +72,7 @@ internal static class WorkbookSheetReader
             return Refuse(file, $"The sheet '{reader.Name}' spans {reader.RowCount} rows and {reader.FieldCount} columns; delete the empty formatted ones.", problems);
         }
 
-        if (names.Count > 1 && sheetName.Length == 0)
+        if (names.Skip(1).Except(s_ownSheets, StringComparer.Ordinal).Any() && sheetName.Length == 0)
         {
             problems.Add(new Problem(ReadingRules.OtherSheets, new Place(file, 0, ""), "", $"Sheet '{CellText.Shown(names[0])}' is read; not read: {Listed(names.Skip(1))}."));
         }
