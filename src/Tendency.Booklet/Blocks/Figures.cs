@@ -28,13 +28,8 @@ public static class Figures
         : share.TooFew ? CountOf(share)
         : $"{PercentNumber(share.Count, share.Plays)}%";
 
-    /// <summary>"59–81%"; "under 1 to 12%" where a limit would round to none or all.</summary>
-    public static string Range(Interval likely)
-    {
-        var low = PercentNumber(likely.Low);
-        var high = PercentNumber(likely.High);
-        return low.Contains(' ') || high.Contains(' ') ? $"{low} to {high}%" : $"{low}–{high}%";
-    }
+    /// <summary>"59–81%"; "&lt;1–12%", "70–&gt;99%" where a limit would round to none or all.</summary>
+    public static string Range(Interval likely) => $"{Limit(likely.Low)}–{Limit(likely.High)}%";
 
     /// <summary>The likely range of a share; empty without one or under five plays.</summary>
     public static string Range(Share share) => share.Plays >= Share.FewestPlays && share.Likely is { } likely ? Range(likely) : "";
@@ -63,6 +58,9 @@ public static class Figures
 
     /// <summary>"± 1.4": half the width of a symmetric range.</summary>
     public static string PlusMinus(double half, int decimals = 1) => $"± {Number(half, decimals)}";
+
+    private static string Limit(double share) =>
+        PercentNumber(share).Replace("under ", "<", StringComparison.Ordinal).Replace("over ", ">", StringComparison.Ordinal);
 
     private static string PercentNumber(double share)
     {

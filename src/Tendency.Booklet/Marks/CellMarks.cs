@@ -69,8 +69,8 @@ internal static class CellMarks
             shapes.Add(new BoxShape(left + 5, top + 3, wide - 10, high - 6, Tone.White, 0));
         }
 
-        shapes.Add(new WordShape(width / 2, top + 14, cell.Text, 10, cell.Bold));
-        shapes.Add(new WordShape(width / 2, top + 23.5, cell.Under, 7.5));
+        shapes.Add(new WordShape(width / 2, top + 14, cell.Text, 10, cell.Bold) { MaxWidth = width });
+        shapes.Add(new WordShape(width / 2, top + 23.5, cell.Under, 7.5) { MaxWidth = width });
         return shapes;
     }
 

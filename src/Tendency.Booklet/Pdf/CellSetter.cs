@@ -21,12 +21,11 @@ internal static class CellSetter
     /// <param name="cell">What to set.</param>
     /// <param name="column">Where.</param>
     /// <param name="letters">Measures.</param>
-    /// <param name="compact">Small percents, for the tables inside panels.</param>
-    /// <param name="besideWidth">Room the widest "k of n" of the column takes, so that percents of a right-aligned column stand under one another.</param>
-    public static SetCell Set(Cell cell, Column column, Letters letters, bool compact, double besideWidth) => cell switch
+    /// <param name="shares">Tab stops all shares of the column keep.</param>
+    public static SetCell Set(Cell cell, Column column, Letters letters, ShareStops shares) => cell switch
     {
         TextCell text => SetWords(text, column, letters),
-        ShareCell share => SetShare(share, column, letters, compact, besideWidth),
+        ShareCell share => ShareSetter.Set(share, column, letters, shares),
         StripCell strip => Drawn(column, (width, height) => StripMarks.Of(strip.Share, column.Axis ?? StripAxis.OwnBaselines(), width, height)),
         EstimateCell estimate => Drawn(column, (width, height) => StripMarks.Of(estimate, column.Axis ?? StripAxis.OwnBaselines(), width, height)),
         CountsCell counts => SetCounts(counts, column, letters),
@@ -106,80 +105,6 @@ internal static class CellSetter
 
         return text;
     }
-
-    /// <summary>The lines beside the percent.</summary>
-    public static IReadOnlyList<string> Beside(ShareCell cell)
-    {
-        var share = cell.Share;
-        var range = Figures.Range(share);
-        var count = share.None ? "no plays" : Figures.CountOf(share);
-        if (share.TooFew)
-        {
-            range = "too few";
-        }
-
-        string[] beside = cell.Form switch
-        {
-            ShareForm.PercentAndCount => [count],
-            ShareForm.PercentAndRange => [share.None ? "no plays" : range],
-            ShareForm.OneLine => [Both(count, range)],
-            ShareForm.RightStacked => [Both(count, range)],
-            ShareForm.WithBase when share.Baseline is { } rate && !share.None => [count, range, $"base {Figures.Percent(rate)}"],
-            _ => [count, range],
-        };
-        return [.. beside.Where(line => line.Length > 0)];
-    }
-
-    public static double BesideWidth(ShareCell cell, Letters letters) => Beside(cell).Select(line => letters.Width(line, Small)).DefaultIfEmpty(0).Max();
-
-    private static SetCell SetShare(ShareCell cell, Column column, Letters letters, bool compact, double besideWidth)
-    {
-        var share = cell.Share;
-        var beside = Beside(cell);
-        var percent = share.None || share.TooFew ? "" : Figures.Percent(share);
-        var big = new Style(compact ? 9.5 : 10.5, share.Differs);
-        if (cell.Form == ShareForm.RightStacked)
-        {
-            return RightStacked(percent, beside, big, column);
-        }
-
-        var percentWidth = letters.Width(percent, big);
-        var (field, stop) = (27.0, 32.0);
-        var shift = Math.Max(0, percentWidth - field);
-        var right = column.Align == Align.Right;
-        return new SetCell(beside.Count * Leading, (ink, x, y, rowHeight) =>
-        {
-            var left = right ? x + column.Width - besideWidth - stop - shift : x;
-            var baseline = y + ((rowHeight - (beside.Count * Leading)) / 2) + (Leading * Drop);
-            ink.Text(left + field + shift, baseline, percent, big, Align.Right);
-            for (var i = 0; i < beside.Count; i++)
-            {
-                ink.Text(right ? x + column.Width : left + stop + shift, baseline + (i * Leading), beside[i], i == 2 ? Tiny : Small, right ? Align.Right : Align.Left);
-            }
-        });
-    }
-
-    private static SetCell RightStacked(string percent, IReadOnlyList<string> beside, Style big, Column column)
-    {
-        var lines = percent.Length == 0 ? beside.Count : beside.Count + 1;
-        return new SetCell(lines * Leading, (ink, x, y, rowHeight) =>
-        {
-            var baseline = y + ((rowHeight - (lines * Leading)) / 2) + (Leading * Drop);
-            if (percent.Length > 0)
-            {
-                ink.Text(x + column.Width, baseline, percent, big, Align.Right);
-                baseline += Leading;
-            }
-
-            foreach (var line in beside)
-            {
-                ink.Text(x + column.Width, baseline, line, Small, Align.Right);
-                baseline += Leading;
-            }
-        });
-    }
-
-    private static string Both(string count, string range) => range.Length == 0 ? count : $"{count}; {range}";
 
     private static SetCell SetCounts(CountsCell cell, Column column, Letters letters)
     {

@@ -19,31 +19,35 @@ internal static class KeyFigureSetter
         var each = (width - (Gutter * (count - 1))) / count;
         var labels = block.Figures.Select(figure => letters.Wrap(figure.Label, Label, each, 2)).ToList();
         var lower = (labels.Select(label => label.Count).DefaultIfEmpty(1).Max() - 1) * LabelLeading;
-        return new SetPicture(70 + lower, (ink, x, y) =>
+        // A long count and its range do not fit beside one another: then the range goes under the count.
+        var apart = block.Figures.Any(figure => letters.Width(Counted(figure.Share), Label) + letters.Width(Figures.Range(figure.Share), Label) + 4 > each) ? LabelLeading : 0;
+        return new SetPicture(70 + lower + apart, (ink, x, y) =>
         {
             for (var i = 0; i < block.Figures.Count; i++)
             {
                 var left = x + (i * (each + Gutter));
                 if (i > 0)
                 {
-                    ink.Line(left - (Gutter / 2), y, left - (Gutter / 2), y + 58 + lower, 0.3);
+                    ink.Line(left - (Gutter / 2), y, left - (Gutter / 2), y + 58 + lower + apart, 0.3);
                 }
 
                 ink.Lines(left, y + 8, labels[i], LabelLeading);
-                Draw(ink, block.Figures[i], left, y + lower, each, letters, labelled: i == 0);
+                Draw(ink, block.Figures[i], left, y + lower, each, letters, apart, labelled: i == 0);
             }
         });
     }
 
-    private static void Draw(Ink ink, KeyFigure figure, double x, double y, double width, Letters letters, bool labelled)
+    private static string Counted(Share share) => share.TooFew ? "too few" : share.None ? "" : Figures.CountOf(share);
+
+    private static void Draw(Ink ink, KeyFigure figure, double x, double y, double width, Letters letters, double apart, bool labelled)
     {
         var share = figure.Share;
         var value = Figures.Percent(share);
         var style = letters.Width(value, Value) <= width ? Value : Smaller;
         ink.Text(x, y + 31, letters.Cut(value, style, width), style);
-        ink.Text(x, y + 43.5, share.TooFew ? "too few" : share.None ? "" : Figures.CountOf(share), Label);
-        ink.Text(x + width, y + 43.5, Figures.Range(share), Label, Align.Right);
-        var axis = y + 54;
+        ink.Text(x, y + 43.5, Counted(share), Label);
+        ink.Text(apart > 0 ? x : x + width, y + 43.5 + apart, Figures.Range(share), Label, apart > 0 ? Align.Left : Align.Right);
+        var axis = y + 54 + apart;
         ink.Line(x, axis, x + width, axis, 0.4);
         foreach (var end in new[] { x, x + width })
         {

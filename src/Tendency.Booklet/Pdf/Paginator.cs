@@ -3,12 +3,33 @@ using Tendency.Booklet.Lettering;
 
 namespace Tendency.Booklet.Pdf;
 
-/// <summary>Places all content on sheets before anything is drawn, so that contents and "page x of y" know their numbers.</summary>
-internal sealed class Paginator(ScoutingBooklet booklet, Letters letters)
+/// <summary>A page set in type, not yet placed.</summary>
+/// <param name="Content">What it shows.</param>
+/// <param name="Items">Its blocks.</param>
+/// <param name="Headline">Opens it on a new sheet.</param>
+/// <param name="Under">Opens it in the middle of a sheet.</param>
+/// <param name="Continued">Opens every further sheet.</param>
+internal sealed record SetPage(Page Content, IReadOnlyList<Placed> Items, SetBlock Headline, SetBlock Under, SetBlock Continued)
+{
+    public Grid Grid => Content.Kind == PageKind.Sheet ? Grid.Sheet : Grid.Portrait;
+
+    /// <summary>No page may share its last sheet.</summary>
+    public bool Alone { get; init; }
+}
+
+/// <summary>
+/// Places all content on sheets before anything is drawn, so that contents and "page x of y" know their numbers.
+/// Of a few ways to fill the sheets it takes the one that leaves the fewest less than half used.
+/// </summary>
+internal static class Paginator
 {
     public const string ContentsAnchor = "contents";
-    private readonly BlockSetter setter = new(letters);
-    private readonly List<Sheet> sheets = [];
+
+    /// <summary>A page may begin on a sheet used up to this part; the first way that leaves no half-empty sheet is taken.</summary>
+    private static readonly double[] Openness = [0.5, 0.62, 0.75];
+
+    /// <summary>Where a sheet may end early, to leave its successor more.</summary>
+    private static readonly double[] EarlyEnds = [0.78, 0.68, 0.58];
 
     /// <summary>Places until the page numbers printed in links no longer move anything.</summary>
     public static IReadOnlyList<Sheet> Place(ScoutingBooklet booklet, Letters letters)
@@ -16,7 +37,7 @@ internal sealed class Paginator(ScoutingBooklet booklet, Letters letters)
         const int MostRounds = 4;
         for (var round = 1; ; round++)
         {
-            var placed = new Paginator(booklet, letters).PlaceOnce();
+            var placed = Best(SetPages(booklet, letters));
             var numbers = Numbers(placed);
             if (round == MostRounds || numbers.All(pair => letters.PageNumbers.TryGetValue(pair.Key, out var known) && known == pair.Value))
             {
@@ -28,6 +49,55 @@ internal sealed class Paginator(ScoutingBooklet booklet, Letters letters)
                 letters.PageNumbers[anchor] = number;
             }
         }
+    }
+
+    private static List<Sheet> Best(List<SetPage> pages)
+    {
+        List<Sheet>? best = null;
+        foreach (var openness in Openness)
+        {
+            var plain = SheetFiller.Fill(pages, openness, new Dictionary<int, double>());
+            foreach (var sheets in EarlyEndsOf(pages, openness, plain).Prepend(plain))
+            {
+                if (best is null || HalfEmpty(sheets) < HalfEmpty(best))
+                {
+                    best = sheets;
+                }
+
+                if (HalfEmpty(best) == 0)
+                {
+                    return best;
+                }
+            }
+        }
+
+        return best!;
+    }
+
+    /// <summary>The same with the sheet before the last half-empty one ended early.</summary>
+    private static IEnumerable<List<Sheet>> EarlyEndsOf(List<SetPage> pages, double openness, List<Sheet> plain)
+    {
+        var at = plain.FindLastIndex(sheet => sheet.HalfEmpty && sheet.IsContinued);
+        return at <= 0 ? [] : EarlyEnds.Select(end => SheetFiller.Fill(pages, openness, new Dictionary<int, double> { [at - 1] = end }));
+    }
+
+    private static int HalfEmpty(List<Sheet> sheets) => sheets.Count(sheet => sheet.HalfEmpty);
+
+    private static List<SetPage> SetPages(ScoutingBooklet booklet, Letters letters)
+    {
+        var setter = new BlockSetter(letters);
+        var pages = booklet.Pages.Select(page => Set(page, setter.Flow(page.Blocks, page.Kind == PageKind.Sheet ? Grid.Sheet.Width : Grid.Portrait.Width).Items)).ToList();
+        if (booklet.Contents && pages.Count > 0)
+        {
+            var contents = new Page(ContentsAnchor, "Contents", "Contents");
+            var at = pages[0].Content.Kind == PageKind.Brief ? 1 : 0;
+            pages.Insert(at, Set(contents, [new Placed(0, ContentsSetter.Set(booklet, Grid.Portrait.Width, letters))]) with { Alone = true });
+        }
+
+        return pages;
+
+        SetPage Set(Page page, IReadOnlyList<Placed> items) =>
+            new(page, items, HeadlineSetter.Set(page, booklet, letters), HeadlineSetter.Under(page, letters), HeadlineSetter.Continued(page, booklet, letters));
     }
 
     private static Dictionary<string, int> Numbers(List<Sheet> placed)
@@ -42,117 +112,5 @@ internal sealed class Paginator(ScoutingBooklet booklet, Letters letters)
         }
 
         return numbers;
-    }
-
-    private List<Sheet> PlaceOnce()
-    {
-        var pages = booklet.Pages.ToList();
-        for (var i = 0; i < pages.Count; i++)
-        {
-            if (booklet.Contents && i == (pages[0].Kind == PageKind.Brief ? 1 : 0))
-            {
-                PlaceContents();
-            }
-
-            PlacePage(pages[i]);
-        }
-
-        return sheets;
-    }
-
-    private void PlaceContents()
-    {
-        var page = new Page(ContentsAnchor, "Contents", "Contents");
-        var sheet = Start(page);
-        Continue(sheet, page, [new Placed(0, ContentsSetter.Set(booklet, Grid.Portrait.Width, letters))]);
-        sheets[^1].Closed = true;
-    }
-
-    private void PlacePage(Page page)
-    {
-        var grid = page.Kind == PageKind.Sheet ? Grid.Sheet : Grid.Portrait;
-        var items = setter.Flow(page.Blocks, grid.Width).Items;
-        Continue(Start(page), page, items);
-    }
-
-    /// <summary>A page begins a new sheet, unless the sheet before is less than half used and takes the headline and the first block whole.</summary>
-    private Sheet Start(Page page)
-    {
-        var headline = HeadlineSetter.Set(page, booklet, letters);
-        if (sheets.Count > 0 && sheets[^1] is { } open && page.Kind == PageKind.Inside && open.TakesAnother)
-        {
-            const double Apart = 34;
-            var first = setter.Flow([.. page.Blocks.Take(2)], open.Grid.Width);
-            var under = HeadlineSetter.Under(page, letters);
-            if (open.Cursor + Apart + under.Height + Math.Min(first.Height, 200) <= open.Grid.LastBlockBottom)
-            {
-                open.Cursor += Apart;
-                open.Targets.Add((page.Anchor, open.Cursor - 8));
-                open.Names.Add(page.Name);
-                open.Put(under, open.Grid.Left);
-                return open;
-            }
-        }
-
-        var sheet = new Sheet(page.Kind == PageKind.Sheet ? Grid.Sheet : Grid.Portrait, page.Kind);
-        sheet.Targets.Add((page.Anchor, 0));
-        sheet.Names.Add(page.Name);
-        sheet.Put(headline, sheet.Grid.Left);
-        sheets.Add(sheet);
-        return sheet;
-    }
-
-    private void Continue(Sheet sheet, Page page, IEnumerable<Placed> items)
-    {
-        var left = new LinkedList<Placed>(items);
-        var atTop = true;
-        while (left.First is { } node)
-        {
-            var item = node.Value;
-            left.RemoveFirst();
-            var gap = atTop ? 0 : item.Gap;
-            var room = sheet.Grid.LastBlockBottom - sheet.Cursor - gap;
-            if (item.Block.Height <= room + 0.01)
-            {
-                sheet.Cursor += gap;
-                sheet.Put(item.Block, sheet.Grid.Left);
-                atTop = false;
-                continue;
-            }
-
-            if (item.Block.Split(room) is { } parts)
-            {
-                sheet.Cursor += gap;
-                sheet.Put(parts.First, sheet.Grid.Left);
-                left.AddFirst(new Placed(0, parts.Rest));
-            }
-            else if (atTop)
-            {
-                // Taller than a whole page and not to be parted: printed as it is; PdfCheck reports it.
-                sheet.Put(item.Block, sheet.Grid.Left);
-                atTop = false;
-                continue;
-            }
-            else
-            {
-                left.AddFirst(item);
-                foreach (var block in sheet.TakeBackHeadings())
-                {
-                    left.AddFirst(new Placed(0, block));
-                }
-            }
-
-            sheet = NextSheet(page);
-            atTop = true;
-        }
-    }
-
-    private Sheet NextSheet(Page page)
-    {
-        var sheet = new Sheet(page.Kind == PageKind.Sheet ? Grid.Sheet : Grid.Portrait, page.Kind == PageKind.Brief ? PageKind.Inside : page.Kind);
-        sheet.Names.Add(page.Name);
-        sheet.Put(HeadlineSetter.Continued(page, booklet, letters), sheet.Grid.Left);
-        sheets.Add(sheet);
-        return sheet;
     }
 }

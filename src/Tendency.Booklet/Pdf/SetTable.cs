@@ -32,11 +32,9 @@ internal sealed class SetTable : SetBlock
     {
         var heads = new TableHead(table.Columns, width, letters, ruled && !table.Bare, !table.Bare);
         var shown = table.Rows.Count > 0 ? table.Rows : [new TableRow(Cells.Text("no plays to show"))];
-        var beside = table.Columns.Select((_, i) => shown
-            .Select(row => i < row.Cells.Count && row.Cells[i] is ShareCell share ? CellSetter.BesideWidth(share, letters) : 0)
-            .DefaultIfEmpty(0)
-            .Max()).ToList();
-        return new SetTable(table, width, heads, [.. shown.Select(row => SetRow(row, table, letters, beside))]);
+        var shares = table.Columns.Select((column, i) => ShareStops.Of(
+            shown.Where(row => i < row.Cells.Count).Select(row => row.Cells[i]).OfType<ShareCell>(), column, letters, compact: table.Bare)).ToList();
+        return new SetTable(table, width, heads, [.. shown.Select(row => SetRow(row, table, letters, shares))]);
     }
 
     public override void Draw(Ink ink, double x, double y)
@@ -88,14 +86,14 @@ internal sealed class SetTable : SetBlock
         return new Parting(new SetTable(table, width, head, [.. rows.Take(fit)]), new SetTable(table, width, again, [.. rows.Skip(fit)]));
     }
 
-    private static Row SetRow(TableRow row, Table table, Letters letters, List<double> beside)
+    private static Row SetRow(TableRow row, Table table, Letters letters, List<ShareStops> shares)
     {
         if (row.Group.Length > 0)
         {
             return new Row(row, GroupHeight, []);
         }
 
-        var cells = row.Cells.Take(table.Columns.Count).Select((cell, i) => CellSetter.Set(cell, table.Columns[i], letters, table.Bare, beside[i])).ToList();
+        var cells = row.Cells.Take(table.Columns.Count).Select((cell, i) => CellSetter.Set(cell, table.Columns[i], letters, shares[i])).ToList();
         var content = cells.Count == 0 ? 0 : cells.Max(cell => cell.Height);
         var least = table.RowHeight > 0 ? table.RowHeight : LeastRow;
         return new Row(row, Math.Max(least, table.Bare ? content : content + Padding), cells);

@@ -14,8 +14,11 @@ internal sealed class Sheet(Grid grid, PageKind kind)
     /// <summary>Where the next block may begin.</summary>
     public double Cursor { get; set; } = grid.Top;
 
-    /// <summary>No other page may begin here.</summary>
-    public bool Closed { get; set; }
+    /// <summary>Another page may begin here.</summary>
+    public bool IsOpen { get; init; }
+
+    /// <summary>Begins with the rest of a page.</summary>
+    public bool IsContinued { get; set; }
 
     /// <summary>Link targets: anchor and height.</summary>
     public List<(string Anchor, double Y)> Targets { get; } = [];
@@ -23,8 +26,10 @@ internal sealed class Sheet(Grid grid, PageKind kind)
     /// <summary>Names of the pages on this sheet, for the header.</summary>
     public List<string> Names { get; } = [];
 
-    /// <summary>Less than half used, so the next page may begin here rather than leave an empty half.</summary>
-    public bool TakesAnother => !Closed && kind == PageKind.Inside && (Cursor - grid.Top) / (grid.LastBlockBottom - grid.Top) < 0.5;
+    /// <summary>The part of the live height that is used.</summary>
+    public double Used => (Cursor - grid.Top) / (grid.LastBlockBottom - grid.Top);
+
+    public bool HalfEmpty => Used < 0.5;
 
     public void Put(SetBlock block, double x)
     {

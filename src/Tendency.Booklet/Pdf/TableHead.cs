@@ -27,7 +27,7 @@ internal sealed class TableHead
         heads = [.. columns.Select(SetHead)];
         headLines = heads.Max(lines => lines.Count) * Leading;
         // A scale without a head over it stands on the heads' last line.
-        ownScaleLine = columns.Zip(heads).Any(pair => pair.First.Axis is not null && (pair.Second.Count > 0 || headLines == 0));
+        ownScaleLine = columns.Zip(heads).Any(pair => pair.First.Axis is not null && (pair.Second.Count > 0 || headLines == 0)) || ScaleTouchesHead();
         Height = headLines == 0 && !ownScaleLine ? 0 : (ruledAbove ? 4 : 2) + headLines + (ownScaleLine ? ScaleHeight : 0) + 5;
     }
 
@@ -97,17 +97,55 @@ internal sealed class TableHead
             (nameFrom, nameTo) = (left - Room, left + wide + Room);
         }
 
+        var last = LabelSpan(axis, axis.Ticks.Count - 1, axisWidth);
+        var free = double.NegativeInfinity;
         for (var i = 0; i < axis.Ticks.Count; i++)
         {
             var at = StripMarks.Place(axis, axis.Ticks[i], axisWidth);
             ink.Line(x + at, foot - 3, x + at, foot, 0.4);
-            var label = Label(axis, i);
-            var wide = letters.Width(label, Scale);
-            if (nameFrom is null || at + (wide / 2) < nameFrom || at - (wide / 2) > nameTo)
+            var span = LabelSpan(axis, i, axisWidth);
+            var clearOfName = nameFrom is null || span.To < nameFrom || span.From > nameTo;
+            var clearOfLast = i == axis.Ticks.Count - 1 || span.To + Room < last.From;
+            if (clearOfName && clearOfLast && span.From > free)
             {
-                ink.Text(x + at, baseline, label, Scale, Align.Center);
+                ink.Text(x + at, baseline, Label(axis, i), Scale, Align.Center);
+                free = span.To + Room;
             }
         }
+    }
+
+    private (double From, double To) LabelSpan(StripAxis axis, int tick, double axisWidth)
+    {
+        var at = StripMarks.Place(axis, axis.Ticks[tick], axisWidth);
+        var half = letters.Width(Label(axis, tick), Scale) / 2;
+        return (at - half, at + half);
+    }
+
+    /// <summary>A scale on the heads' line would run into a head beside it.</summary>
+    private bool ScaleTouchesHead()
+    {
+        const double Room = 4;
+        for (var i = 0; i < columns.Count; i++)
+        {
+            if (columns[i].Axis is not { Ticks.Count: > 0 } axis)
+            {
+                continue;
+            }
+
+            var from = columns[i].Stop + LabelSpan(axis, 0, columns[i].Width).From - Room;
+            var to = columns[i].Stop + LabelSpan(axis, axis.Ticks.Count - 1, columns[i].Width).To + Room;
+            for (var j = 0; j < columns.Count; j++)
+            {
+                var wide = heads[j].Select(line => line.Width).DefaultIfEmpty(0).Max();
+                var left = columns[j].Stop + CellSetter.Inset(columns[j], wide);
+                if (j != i && wide > 0 && left < to && left + wide > from)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     internal static string Label(StripAxis axis, int tick)

@@ -21,8 +21,8 @@ public sealed class FiguresTests
     [Theory]
     [InlineData(.587, .808, "59–81%")]
     [InlineData(0, .194, "0–19%")]
-    [InlineData(.003, .12, "under 1 to 12%")]
-    [InlineData(.701, .997, "70 to over 99%")]
+    [InlineData(.003, .12, "<1–12%")]
+    [InlineData(.701, .997, "70–>99%")]
     [InlineData(.701, 1, "70–100%")]
     [InlineData(1e-17, .3, "0–30%")] // a Wilson limit that is zero by formula
     public void Range_Limits_NeverRoundToNoneOrAll(double low, double high, string expected) =>

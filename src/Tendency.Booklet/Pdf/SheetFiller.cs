@@ -1,0 +1,126 @@
+using Tendency.Booklet.Blocks;
+
+namespace Tendency.Booklet.Pdf;
+
+/// <summary>Fills sheets with pages in order, from top to bottom.</summary>
+internal sealed class SheetFiller
+{
+    private const double Apart = 34; // between a page's end and the next page's heavy rule
+    private readonly double openness;
+    private readonly Dictionary<int, double> ends;
+    private readonly List<Sheet> sheets = [];
+
+    private SheetFiller(double openness, Dictionary<int, double> ends) => (this.openness, this.ends) = (openness, ends);
+
+    /// <param name="pages">In order.</param>
+    /// <param name="openness">A page may begin on a sheet used up to this part.</param>
+    /// <param name="ends">Sheets (0 = first) that end early, as a part of the live height.</param>
+    public static List<Sheet> Fill(IReadOnlyList<SetPage> pages, double openness, Dictionary<int, double> ends)
+    {
+        var filler = new SheetFiller(openness, ends);
+        foreach (var page in pages)
+        {
+            filler.Place(page, filler.Begin(page));
+        }
+
+        return filler.sheets;
+    }
+
+    private Sheet Begin(SetPage page)
+    {
+        if (sheets.Count > 0 && page.Content.Kind == PageKind.Inside && !page.Alone && sheets[^1] is { } open && open.IsOpen && open.Used < openness)
+        {
+            if (TakesSome(page, Bottom(open) - open.Cursor - Apart - page.Under.Height))
+            {
+                open.Cursor += Apart;
+                open.Targets.Add((page.Content.Anchor, open.Cursor - 8));
+                open.Names.Add(page.Content.Name);
+                open.Put(page.Under, open.Grid.Left);
+                return open;
+            }
+        }
+
+        var sheet = NewSheet(page, page.Content.Kind, page.Headline);
+        sheet.Targets.Add((page.Content.Anchor, 0));
+        return sheet;
+    }
+
+    /// <summary>Whether the page's first block that is no heading goes into the room, whole or parted: a headline never stands alone.</summary>
+    private static bool TakesSome(SetPage page, double room)
+    {
+        foreach (var item in page.Items)
+        {
+            if (item.Block.Height > room)
+            {
+                return item.Block.Split(room) is not null;
+            }
+
+            if (!item.Block.KeepsNext)
+            {
+                return true;
+            }
+
+            room -= item.Gap + item.Block.Height;
+        }
+
+        return room >= 0;
+    }
+
+    private Sheet NewSheet(SetPage page, PageKind kind, SetBlock opening)
+    {
+        var sheet = new Sheet(page.Grid, kind) { IsOpen = kind == PageKind.Inside && !page.Alone };
+        sheet.Names.Add(page.Content.Name);
+        sheet.Put(opening, page.Grid.Left);
+        sheets.Add(sheet);
+        return sheet;
+    }
+
+    private double Bottom(Sheet sheet) =>
+        ends.TryGetValue(sheets.IndexOf(sheet), out var part) ? sheet.Grid.Top + (part * (sheet.Grid.LastBlockBottom - sheet.Grid.Top)) : sheet.Grid.LastBlockBottom;
+
+    private void Place(SetPage page, Sheet sheet)
+    {
+        var left = new LinkedList<Placed>(page.Items);
+        var atTop = true;
+        while (left.First is { } node)
+        {
+            var item = node.Value;
+            left.RemoveFirst();
+            var gap = atTop ? 0 : item.Gap;
+            var room = Bottom(sheet) - sheet.Cursor - gap;
+            if (item.Block.Height <= room + 0.01)
+            {
+                sheet.Cursor += gap;
+                sheet.Put(item.Block, sheet.Grid.Left);
+                atTop = false;
+                continue;
+            }
+
+            if (item.Block.Split(room) is { } parts)
+            {
+                sheet.Cursor += gap;
+                sheet.Put(parts.First, sheet.Grid.Left);
+                left.AddFirst(new Placed(0, parts.Rest));
+            }
+            else if (atTop && sheet.Names.Count == 1)
+            {
+                // Taller than a whole page and not to be parted: printed as it is; PdfCheck reports it.
+                sheet.Put(item.Block, sheet.Grid.Left);
+                atTop = false;
+                continue;
+            }
+            else
+            {
+                left.AddFirst(item);
+                foreach (var block in sheet.TakeBackHeadings())
+                {
+                    left.AddFirst(new Placed(0, block));
+                }
+            }
+
+            sheet = NewSheet(page, page.Content.Kind == PageKind.Brief ? PageKind.Inside : page.Content.Kind, page.Continued);
+            sheet.IsContinued = true;
+            atTop = true;
+        }
+    }
+}
