@@ -46,16 +46,23 @@ public static class Drift
             return (1, 1);
         }
 
-        double[] shares = [.. columns.Select(count => count / n)];
-        var change = ChangePoint.Find(groups)?.G ?? 0;
-        var homogeneity = HomogeneityTest.Run(groups).G;
-        var mixes = new RandomMix(shares, rho, seed);
+        var statistics = new GroupG(sizes, columns.Length);
+        var counts = new int[sizes.Length * columns.Length];
+        for (var i = 0; i < counts.Length; i++)
+        {
+            counts[i] = groups[i / columns.Length, i % columns.Length];
+        }
+
+        // Ties count; the sums of logarithms are right to about 1e-12.
+        var (spread, change) = statistics.Of(counts);
+        var mixes = new RandomMix([.. columns.Select(count => count / n)], rho, seed);
         int changes = 0, spreads = 0;
         for (var b = 0; b < draws; b++)
         {
-            var drawn = mixes.Counts(sizes);
-            spreads += HomogeneityTest.Run(drawn).G >= homogeneity * (1 - 1e-9) ? 1 : 0;
-            changes += (ChangePoint.Find(drawn)?.G ?? 0) >= change * (1 - 1e-9) ? 1 : 0;
+            mixes.Fill(sizes, counts);
+            var drawn = statistics.Of(counts);
+            spreads += drawn.Spread >= spread - (1e-9 * Math.Max(1, spread)) ? 1 : 0;
+            changes += drawn.Change >= change - (1e-9 * Math.Max(1, change)) ? 1 : 0;
         }
 
         return ((1.0 + spreads) / (draws + 1), (1.0 + changes) / (draws + 1));

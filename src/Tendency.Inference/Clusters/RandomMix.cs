@@ -7,14 +7,15 @@ namespace Tendency.Inference.Clusters;
 internal sealed class RandomMix(double[] shares, double rho, int seed)
 {
     private readonly Random random = new(seed);
+    private readonly double[] mix = [.. shares];
 
-    public CountTable Counts(int[] sizes)
+    /// <summary>Counts of one draw, a row per group of the given sizes, row after row.</summary>
+    public void Fill(ReadOnlySpan<int> sizes, Span<int> into)
     {
-        var counts = new int[sizes.Length * shares.Length];
-        var mix = new double[shares.Length];
+        into.Clear();
         for (var g = 0; g < sizes.Length; g++)
         {
-            Draw(mix);
+            Draw();
             for (var i = 0; i < sizes[g]; i++)
             {
                 var u = random.NextDouble();
@@ -25,19 +26,23 @@ internal sealed class RandomMix(double[] shares, double rho, int seed)
                     k++;
                 }
 
-                counts[(g * shares.Length) + k]++;
+                into[(g * mix.Length) + k]++;
             }
         }
+    }
 
-        return new CountTable(sizes.Length, shares.Length, counts);
+    public CountTable Counts(int[] sizes)
+    {
+        var counts = new int[sizes.Length * mix.Length];
+        Fill(sizes, counts);
+        return new CountTable(sizes.Length, mix.Length, counts);
     }
 
     // Dirichlet by normalised gammas; if all of them vanish (strength near 0) one category takes everything.
-    private void Draw(double[] mix)
+    private void Draw()
     {
         if (rho == 0)
         {
-            shares.CopyTo(mix, 0);
             return;
         }
 

@@ -38,7 +38,14 @@ public sealed record WithinGroupCorrelation(
         }
     }
 
-    /// <summary>The correlation to use: the estimate cut to [0, 1], 0 if undefined, and at least <see cref="FewGroupsFloor"/> with 4 groups or fewer.</summary>
+    /// <summary>
+    /// The estimate cut to [0, 1], 0 if undefined, without the floor. Wilson's 95 % intervals on the effective count then cover 94.4 to
+    /// 96.5 % (250 simulated opponents of 20 cells, 3 to 6 groups, correlation 0 to 0.08, 2 to 8 trials a group); with the floor the same
+    /// opponents of 3 or 4 groups are covered 95 to 97.3 %.
+    /// </summary>
+    public double AtLeastZero => Math.Clamp(Estimate ?? 0, 0, 1);
+
+    /// <summary>The correlation to use for claims: the estimate cut to [0, 1], 0 if undefined, and at least <see cref="FewGroupsFloor"/> with 4 groups or fewer.</summary>
     public double Usable => Math.Clamp(Math.Max(Estimate ?? 0, Groups <= 4 ? FewGroupsFloor : 0), 0, 1);
 
     /// <summary>One cell alone. Groups without trials are left out.</summary>

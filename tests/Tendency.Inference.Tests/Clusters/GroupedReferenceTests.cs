@@ -97,6 +97,20 @@ public sealed class GroupedReferenceTests
         Assert.InRange(alarms, 0, 24);
     }
 
+    // The quick statistics of the bootstrap are the ones the grids check.
+    [Fact]
+    public void GroupG_ReferenceTables_AgreesWithTheTests()
+    {
+        foreach (var row in Grid.Read("grid_change_point").Concat(Grid.Read("grid_drift_homogeneity")))
+        {
+            var table = Table(row);
+            var counts = Enumerable.Range(0, table.Rows * 2).Select(i => table[i / 2, i % 2]).ToArray();
+            var (spread, change) = new GroupG(table.RowTotals(), 2).Of(counts);
+            Assert.Equal(HomogeneityTest.Run(table).G, spread, 1e-10);
+            Assert.Equal(ChangePoint.Find(table)!.G, change, 1e-10);
+        }
+    }
+
     [Fact]
     public void Bootstrap_ClearChange_IsFoundAndRepeats()
     {

@@ -50,6 +50,20 @@ public sealed class TableReferenceTests
         Assert.Equal(FisherTest.Run(10, 2, 3, 15).TwoSided, p!.Value, 1e-13);
     }
 
+    // Exact p of G over two-column tables from the drift grid; five Monte Carlo errors and the + 1.
+    [Fact]
+    public void PermutationP_DriftGrid_ApproachesExactP()
+    {
+        const int Draws = 1999;
+        foreach (var row in Grid.Read("grid_drift_homogeneity"))
+        {
+            int[] x = row.Integers("x"), n = row.Integers("n");
+            var table = new CountTable(x.Length, 2, x.SelectMany((hits, g) => new[] { hits, n[g] - hits }));
+            var p = row.Number("p_exact");
+            row.Absolute("p_exact", HomogeneityTest.PermutationP(table, Draws, 3), (5 * Math.Sqrt(p * (1 - p) / Draws)) + (1.0 / Draws));
+        }
+    }
+
     [Fact]
     public void Homogeneity_EmptyTable_HasP1()
     {
