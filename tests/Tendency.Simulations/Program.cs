@@ -6,7 +6,13 @@ switch (args)
     case ["audit", .. var rest]:
         AuditStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 20, rest.Length > 1 ? int.Parse(rest[1]) : 1, [.. rest.Skip(2)], Console.Out);
         return 0;
+    case ["tells", "null", .. var rest]:
+        TellStudies.Null(rest.Length > 0 ? int.Parse(rest[0]) : 500, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
+        return 0;
+    case ["tells", "planted", .. var rest]:
+        TellStudies.Planted(rest.Length > 0 ? int.Parse(rest[0]) : 500, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
+        return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out].");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; tells null CHARTS SEED; tells planted CHARTS SEED.");
         return 2;
 }

@@ -1,0 +1,38 @@
+namespace Tendency.Breakdown.Findings.Searching;
+
+/// <summary>A situation and outcome that may be a tell.</summary>
+/// <param name="Dimensions">Indices into the ground's dimensions, rising.</param>
+/// <param name="Values">Value of each.</param>
+/// <param name="Outcome">Index of the outcome tested.</param>
+/// <param name="Plays">Plays of the situation.</param>
+/// <param name="Z">Signed statistic, positive for more than usual.</param>
+/// <param name="P">Exact two-sided p-value.</param>
+internal sealed record Candidate(int[] Dimensions, int[] Values, int Outcome, int Plays, double Z, double P)
+{
+    public double Q { get; init; } = 1;
+
+    /// <summary>Same for the same situation and outcome in another search over the same dimensions.</summary>
+    public string Key => $"{string.Join(',', Dimensions)}:{string.Join(',', Values)}:{Outcome}";
+
+    public bool Holds(SearchGround ground, int play)
+    {
+        for (var k = 0; k < Dimensions.Length; k++)
+        {
+            if (ground.Dimensions[Dimensions[k]].Codes[play] != Values[k])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    public int[] PlaysIn(SearchGround ground) => [.. Enumerable.Range(0, ground.Rows.Length).Where(play => Holds(ground, play))];
+
+    /// <summary>Whether this situation is the other with conditions added.</summary>
+    public bool IsWithin(Candidate other) => Dimensions.Length > other.Dimensions.Length && Enumerable.Range(0, other.Dimensions.Length).All(k =>
+    {
+        var at = Array.IndexOf(Dimensions, other.Dimensions[k]);
+        return at >= 0 && Values[at] == other.Values[k];
+    });
+}

@@ -1,0 +1,61 @@
+using Tendency.Inference.Multiplicity;
+
+namespace Tendency.Breakdown.Findings.Searching;
+
+/// <summary>Tests every situation against every outcome and pays for having looked at them all.</summary>
+internal static class PairSearch
+{
+    // A sum of hypergeometrics is log-concave: within one standard deviation of its mean no p-value comes near 0.25.
+    private const double NothingBelow = 1;
+    private const double RateTheScreenIsSafeFor = 0.25;
+
+    /// <param name="searched">Pairs looked at.</param>
+    /// <param name="leftOut">Game whose plays are left out; -1 for none.</param>
+    /// <returns>The pairs whose q-value is at most the accepted rate of false alarms.</returns>
+    public static List<Candidate> Run(SearchGround ground, TellOptions options, out int searched, Func<int, bool>? leftOut = null)
+    {
+        var stratum = leftOut is null ? ground.Game : [.. ground.Game.Select(game => leftOut(game) ? -1 : game)];
+        var counters = Enumerable.Range(0, ground.TestedOutcomes)
+            .Select(j => new CellCounts(stratum, ground.GameNames.Count, [.. ground.Outcome.Select(o => o == j)]))
+            .ToArray();
+        var least = options.Fdr <= RateTheScreenIsSafeFor ? NothingBelow : 0;
+        var found = new List<Candidate>();
+        var looked = 0;
+        SituationWalk.Each(ground, options.Depth, options.MinPlays, (dimensions, values, plays) =>
+        {
+            for (var j = 0; j < counters.Length; j++)
+            {
+                var counter = counters[j];
+                counter.Count(plays);
+                if (counter.Plays < options.MinPlays || counter.Strata < 2)
+                {
+                    return;
+                }
+
+                looked++;
+                var z = counter.Z();
+                if (Math.Abs(z) < least)
+                {
+                    continue;
+                }
+
+                var p = counter.P();
+                if (p <= options.Fdr)
+                {
+                    found.Add(new Candidate(dimensions.ToArray(), values.ToArray(), j, counter.Plays, z, p));
+                }
+            }
+        });
+        searched = looked;
+        return Listed(found, looked, options.Fdr);
+    }
+
+    // Every p-value not handed in is above the rate, so it can neither pass nor lower another's q below it:
+    // adjusting among those handed in and rescaling to all gives the same list and the same q-values.
+    private static List<Candidate> Listed(List<Candidate> found, int searched, double rate)
+    {
+        var q = AdjustedP.BenjaminiHochberg([.. found.Select(c => c.P)]);
+        var scale = found.Count == 0 ? 1 : (double)searched / found.Count;
+        return [.. found.Select((c, i) => c with { Q = Math.Min(1, q[i] * scale) }).Where(c => c.Q <= rate)];
+    }
+}

@@ -1,0 +1,57 @@
+using static Tendency.Breakdown.Charts.Columns.ColumnNames;
+
+namespace Tendency.Breakdown.Findings;
+
+/// <summary>Says a situation and an outcome as a coach would.</summary>
+public static class SituationWords
+{
+    /// <summary>"Wing left, back strong, 3rd &amp; long".</summary>
+    public static string Of(IEnumerable<TellCondition> conditions)
+    {
+        var words = string.Join(", ", conditions.Select(c => Of(c.Name, c.Value)));
+        return words.Length == 0 ? "All plays" : char.ToUpperInvariant(words[0]) + words[1..];
+    }
+
+    /// <summary>One condition in words, in the middle of a sentence.</summary>
+    public static string Of(string name, string value) => name switch
+    {
+        Down => $"{Ordinal(value)} down",
+        DownDistance when value.Length > 1 => Ordinal(value[..1]) + value[1..],
+        Personnel => $"{value} personnel",
+        BackSide => value == "none" ? "no back beside the passer" : $"back {value}",
+        BackAt => value == "none" ? "no back beside the passer" : $"back {Side(value)}",
+        BackSet => value switch { "gun" => "gun", "under" => "under center", "empty" => "empty", _ => value },
+        Attached => value == "none" ? "no attached tight end" : $"tight end {Side(value)}",
+        Wing => value == "none" ? "no wing" : $"wing {Side(value)}",
+        Strength => $"strength {Side(value)}",
+        Motion => value == "none" ? "no motion" : $"{value} motion",
+        Hash => value == "M" ? "middle of the field" : $"{Side(value)} hash",
+        FieldSide => value == "middle" ? "middle of the field" : $"wide side {value}",
+        FirstOfSeries => value == "yes" ? "first play of a series" : "not the first play of a series",
+        PreviousCall => $"after a {value}",
+        Opener => value == "yes" ? "openers" : "after the openers",
+        SuddenChange => value == "yes" ? "sudden change" : "no sudden change",
+        DistanceBand => $"{value} distance",
+        ClockState => value == "normal" ? "no clock pressure" : value,
+        Quarter => value == "5" ? "overtime" : $"{Ordinal(value)} quarter",
+        Formation or FormationFamily or FieldZone or ScoreState or Tempo or Front or Coverage => value,
+        _ => $"{name.Replace('_', ' ')} {value}",
+    };
+
+    /// <summary>What they do: "run", "run to back", "slide away".</summary>
+    public static string Outcome(string column, string value) => column switch
+    {
+        RunTo or RunToStrength => $"run {value}",
+        SlideTo => $"slide {value}",
+        PressureTo => $"pressure {value}",
+        RunSide => $"run {Side(value)}",
+        SlideSide => $"slide {Side(value)}",
+        Success => value == "yes" ? "success" : "no success",
+        Explosive => value == "yes" ? "explosive" : "not explosive",
+        _ => value,
+    };
+
+    private static string Side(string value) => value switch { "L" => "left", "R" => "right", "both" => "both sides", _ => value };
+
+    private static string Ordinal(string number) => number switch { "1" => "1st", "2" => "2nd", "3" => "3rd", "4" => "4th", _ => number };
+}

@@ -1,0 +1,22 @@
+namespace Tendency.Breakdown.Findings;
+
+/// <summary>Where and how strictly to look for tells.</summary>
+public sealed record TellOptions
+{
+    public static TellOptions Default { get; } = new();
+
+    /// <summary>Most conditions a situation may have, 1 to 3.</summary>
+    public int Depth { get; init; } = 2;
+
+    /// <summary>Accepted share of false alarms in the list, in (0, 1): Benjamini and Hochberg's rate.</summary>
+    public double Fdr { get; init; } = 0.10;
+
+    /// <summary>Least plays of a situation that is looked at.</summary>
+    public int MinPlays { get; init; } = 8;
+
+    /// <summary>Columns and derived dimensions to combine; empty = <see cref="TellDimensions.Default"/>, as far as charted.</summary>
+    public IReadOnlyList<string> Dimensions { get; init; } = [];
+
+    /// <summary>Level of the printed ranges, in (0, 1).</summary>
+    public double Level { get; init; } = 0.95;
+}

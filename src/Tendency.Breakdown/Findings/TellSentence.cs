@@ -1,0 +1,47 @@
+using Tendency.Inference.Intervals;
+
+namespace Tendency.Breakdown.Findings;
+
+/// <summary>One tell as a coach would say it.</summary>
+public static class TellSentence
+{
+    /// <summary>
+    /// "Wing left, back strong: run 83 % (35 of 42; likely 70–91), usual 52 %; same way in 4 of 4 games; held out 29 of 36". Under five
+    /// plays there is no percentage.
+    /// </summary>
+    public static string Of(Tell tell, string outcomeColumn)
+    {
+        var often = tell.Plays < 5
+            ? $"{tell.Count} of {tell.Plays}, too few for a percentage"
+            : $"{Percent(tell.Share)} % ({tell.Count} of {tell.Plays}; likely {Range(tell.Range)})";
+        var held = tell.HeldOutPlays == 0
+            ? "not found without any one game"
+            : $"held out {tell.HeldOutCount} of {tell.HeldOutPlays}";
+        return $"{SituationWords.Of(tell.Conditions)}: {SituationWords.Outcome(outcomeColumn, tell.Outcome)} {often}, usual {Percent(tell.BaseShare)} %; "
+            + $"same way in {tell.GamesSameWay} of {tell.Games} games; {held}";
+    }
+
+    /// <summary>"adjusted 71 %; holds within down and distance": what the raw count leaves out.</summary>
+    public static string Caution(Tell tell)
+    {
+        var within = tell.HoldsWithinDownAndDistance switch
+        {
+            true => "holds within down and distance",
+            false => "may be down and distance",
+            null => "is down and distance",
+        };
+        return $"expect {Percent(tell.ShrunkShare)} %; {within}";
+    }
+
+    /// <summary>Whole percent; a share that is not quite 0 or 1 is never printed as if it were.</summary>
+    private static string Percent(double share) => share switch
+    {
+        0 => "0",
+        1 => "100",
+        < 0.005 => "under 1",
+        >= 0.995 => "over 99",
+        _ => $"{Math.Round(100 * share, MidpointRounding.AwayFromZero):0}",
+    };
+
+    private static string Range(Interval range) => $"{Percent(range.Low)}–{Percent(range.High)}";
+}

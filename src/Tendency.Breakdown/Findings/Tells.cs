@@ -1,0 +1,44 @@
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Findings.Searching;
+
+namespace Tendency.Breakdown.Findings;
+
+/// <summary>Looks for situations that give the call away.</summary>
+public static class Tells
+{
+    /// <summary>
+    /// Tests every situation of up to three conditions against every value of the outcome, calls exchanged only within a game; lists what
+    /// passes Benjamini and Hochberg's rate over all pairs looked at; drops what repeats another; and tries each on the games left out.
+    /// The method is METHODS section 7 of the project: exact stratified test, Benjamini and Hochberg 1995.
+    /// </summary>
+    /// <param name="plays">The subject's counted plays, derived columns included.</param>
+    /// <param name="outcomeColumn">Any column or dimension; a two-way one counts once, else each value is tried against the rest.</param>
+    public static TellReport Search(PlayLog plays, string outcomeColumn, TellOptions options)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(options.Depth, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(options.Depth, 3);
+        ArgumentOutOfRangeException.ThrowIfLessThan(options.MinPlays, 1);
+        var ground = SearchGround.From(plays, outcomeColumn, options);
+        var listed = PairSearch.Run(ground, options, out var searched);
+        var kept = Pruning.Keep(ground, listed);
+        var heldOut = HeldOut.Games(ground, kept, options);
+        var threshold = listed.Count == 0 ? 0 : listed.Max(c => c.P);
+        var tells = kept
+            .Select((c, i) => TellWriter.Write(ground, plays, c, heldOut[i], threshold, options))
+            .OrderByDescending(Clearance)
+            .ThenBy(t => t.PValue)
+            .ThenBy(t => t.Situation, StringComparer.Ordinal)
+            .Select((tell, i) => tell with { Rank = i + 1 });
+        return new TellReport(
+            [.. tells],
+            outcomeColumn,
+            ground.Rows.Length,
+            ground.GameNames.Count,
+            searched,
+            listed.Count,
+            [.. ground.Dimensions.Select(d => d.Name)]);
+    }
+
+    // How far the likely range of the difference lies from no difference.
+    private static double Clearance(Tell tell) => Math.Max(tell.DifferenceRange.Low, -tell.DifferenceRange.High);
+}

@@ -1,0 +1,111 @@
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Findings;
+using Tendency.Inference.Comparisons;
+using Tendency.Inference.Multiplicity;
+
+namespace Tendency.Breakdown.Tests.Findings;
+
+public sealed class TellsTests
+{
+    // 9 of 10 runs with the back strong against 12 of 28 elsewhere, in each of four games; the motion says nothing.
+    private static readonly PlayLog s_backStrong = ChartOfCalls.Of(
+        4,
+        ("strong", "none", _ => 6, _ => 1),
+        ("strong", "jet", _ => 3, _ => 0),
+        ("weak", "none", _ => 9, _ => 12),
+        ("weak", "jet", _ => 3, _ => 4));
+
+    [Fact]
+    public void Search_OneHabit_FoundOnceWithItsFigures()
+    {
+        var report = Tells.Search(s_backStrong, "call", TellOptions.Default);
+
+        var tell = Assert.Single(report.Tells);
+        Assert.Equal("back_side=strong", tell.Situation);
+        Assert.Equal("run", tell.Outcome);
+        Assert.Equal((36, 40), (tell.Count, tell.Plays));
+        Assert.Equal(84.0 / 152, tell.BaseShare, 12);
+        Assert.Equal((4, 4), (tell.Games, tell.GamesSameWay));
+        Assert.Equal(40, tell.PlaysList.Count);
+        Assert.Equal("G1:1", tell.PlaysList[0]);
+        Assert.Equal((36, 40), (tell.HeldOutCount, tell.HeldOutPlays));
+        Assert.InRange(tell.ShrunkShare, tell.BaseShare, tell.Share);
+        Assert.InRange(tell.CorrectedDifference, 0, tell.Difference);
+    }
+
+    [Fact]
+    public void Search_TwoColumnsByHand_SameFamilyAndFigures()
+    {
+        // All cells of back_side, motion and both crossed, counted by hand: (hits, plays) in each game of 21 of 38.
+        (int Runs, int Plays)[] cells = [(9, 10), (12, 28), (15, 28), (6, 10), (6, 7), (3, 3), (9, 21), (3, 7)];
+        var p = cells.Select(c => StratifiedTest.Run(Four(c.Runs), Four(c.Plays), Four(21), Four(38)).TwoSided).ToArray();
+        var q = AdjustedP.BenjaminiHochberg(p);
+
+        var report = Tells.Search(s_backStrong, "call", TellOptions.Default with { Dimensions = ["back_side", "motion"] });
+
+        Assert.Equal(cells.Length, report.Searched);
+        Assert.Equal(q.Count(value => value <= 0.10), report.Listed);
+        Assert.Equal(p[0], report.Tells[0].PValue, 14);
+        Assert.Equal(q[0], report.Tells[0].QValue, 14);
+        static int[] Four(int count) => [count, count, count, count];
+    }
+
+    [Fact]
+    public void Search_DifferenceRange_IsNewcombeAgainstTheRestTimesItsPart()
+    {
+        var tell = Tells.Search(s_backStrong, "call", TellOptions.Default).Tells[0];
+
+        var rest = Difference.Newcombe(36, 40, 48, 112, 0.95);
+        Assert.Equal(rest.Low * 112 / 152, tell.DifferenceRange.Low, 12);
+        Assert.Equal(rest.High * 112 / 152, tell.DifferenceRange.High, 12);
+    }
+
+    [Fact]
+    public void Search_HabitOfOneGameOnly_HeldOutNowhereElse()
+    {
+        // All the difference comes from the first game: without it nothing is left to find.
+        var plays = ChartOfCalls.Of(
+            4, ("strong", "none", g => g == 0 ? 20 : 5, g => g == 0 ? 0 : 5), ("weak", "none", g => g == 0 ? 2 : 10, g => g == 0 ? 18 : 10));
+
+        var tell = Assert.Single(Tells.Search(plays, "call", TellOptions.Default).Tells);
+
+        Assert.Equal(1, tell.GamesSameWay);
+        Assert.False(tell.ByGame[0].FoundWithoutIt);
+    }
+
+    [Fact]
+    public void Search_MoreThanTwoOutcomes_EachAgainstTheRest()
+    {
+        var calls = s_backStrong.Category("call");
+        var schemes = CategoryColumn.FromWords("run_scheme", Enumerable.Range(0, s_backStrong.Rows).Select(row =>
+            calls[row] == "pass" ? "" : s_backStrong.Category("back_side")[row] == "strong" ? "power" : row % 2 == 0 ? "inside zone" : "counter"));
+
+        var report = Tells.Search(s_backStrong.With(schemes), "run_scheme", TellOptions.Default with { Dimensions = ["back_side"] });
+
+        Assert.Equal(84, report.Plays);
+        Assert.Equal(2 * 3, report.Searched);
+        Assert.Contains(report.Tells, t => t is { Situation: "back_side=strong", Outcome: "power", Count: 36, Plays: 36 });
+    }
+
+    [Fact]
+    public void Search_OneGame_FindsNothing() =>
+        Assert.Empty(Tells.Search(ChartOfCalls.Of(1, ("strong", "none", _ => 30, _ => 0), ("weak", "none", _ => 0, _ => 30)), "call", TellOptions.Default).Tells);
+
+    [Fact]
+    public void Search_UnchartedOutcome_FindsNothing() =>
+        Assert.Equal(0, Tells.Search(s_backStrong, "coverage", TellOptions.Default).Plays);
+
+    [Fact]
+    public void Sentence_OneHabit_ReadsLikeACoach() =>
+        Assert.Equal(
+            "Back strong: run 90 % (36 of 40; likely 77–96), usual 55 %; same way in 4 of 4 games; held out 36 of 40",
+            TellSentence.Of(Tells.Search(s_backStrong, "call", TellOptions.Default).Tells[0], "call"));
+
+    [Theory]
+    [InlineData("down_distance", "3 & long", "3rd & long")]
+    [InlineData("wing", "L", "wing left")]
+    [InlineData("hash", "M", "middle of the field")]
+    [InlineData("motion", "none", "no motion")]
+    [InlineData("back_side", "weak", "back weak")]
+    public void Words_Condition_InTradeWords(string name, string value, string words) => Assert.Equal(words, SituationWords.Of(name, value));
+}
