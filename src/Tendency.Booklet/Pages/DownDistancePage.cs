@@ -79,13 +79,17 @@ internal static class DownDistancePage
         };
     }
 
-    /// <summary>"second and third and short" reads "second or third and short": downs of one distance are said together.</summary>
+    /// <summary>Said together where they can be: "second or third and short", "third and medium or long".</summary>
     private static string Downs(string[] spoken)
     {
-        var together = spoken.GroupBy(words => words.Split(" and ", 2) is [_, var rest] ? rest : "")
-            .SelectMany(group => group.Key.Length == 0 || group.Count() == 1
-                ? group.AsEnumerable()
-                : [$"{Words.Join(group.Select(words => words.Split(" and ")[0]), "or")} and {group.Key}"]);
+        var pairs = spoken.Select(words => words.Split(" and ", 2)).ToArray();
+        string Rest(string[] pair) => pair.Length > 1 ? pair[1] : "";
+        var byDistance = pairs.GroupBy(Rest).Any(group => group.Key.Length > 0 && group.Count() > 1);
+        var together = byDistance
+            ? pairs.GroupBy(Rest).SelectMany(group => group.Key.Length == 0
+                ? group.Select(pair => pair[0])
+                : [$"{Words.Join(group.Select(pair => pair[0]), "or")} and {group.Key}"])
+            : pairs.GroupBy(pair => pair[0]).Select(group => Rest(group.First()).Length == 0 ? group.Key : $"{group.Key} and {Words.Join(group.Select(Rest), "or")}");
         return Words.Join(together);
     }
 }

@@ -34,28 +34,24 @@ internal static class PassGamePage
             return $"Only {Words.Figured(passes.Rows, "pass", "passes")}: too few to read a mix.";
         }
 
-        return Headline.Of([.. new[]
-        {
-            (ColumnNames.PassConcept, "concept", ""), (ColumnNames.Protection, "protection", "They protect with"), (ColumnNames.Drop, "drop", "The drop is"),
-        }.Where(kind => passes.IsCharted(kind.Item1)).Select(kind => Leading(study, passes, kind.Item1, kind.Item2))]);
+        var leaders = new[] { (ColumnNames.PassConcept, "concepts"), (ColumnNames.Protection, "protections"), (ColumnNames.Drop, "drops") }
+            .Select(kind => Leader(study, passes, kind.Item1, kind.Item2)).OfType<string>().ToArray();
+        var clear = leaders.Any(leader => leader.Contains("concepts", StringComparison.Ordinal));
+        return Headline.Of([.. leaders, clear ? "" : "No concept stands clear of the next."]);
     }
 
-    private static string Leading(Study study, PlayLog passes, string column, string kind)
+    // The first of a mix leads when the ranges, which hold for all rows at once, part it from the second.
+    private static string? Leader(Study study, PlayLog passes, string column, string kinds)
     {
-        var mix = Mix.Of(study, passes, column, 20);
-        var first = mix.Parts[0];
-        if (first.Share.TooFew || mix.Plays < Share.FewestPlays)
+        var mix = Mix.Of(study, passes, column, 2);
+        if (mix.Plays < Share.FewestPlays)
         {
-            return kind == "concept" ? "No pass concept was called often enough to stand out." : "";
+            return null;
         }
 
-        var second = mix.Parts.ElementAtOrDefault(1);
+        var (first, second) = (mix.Parts[0], mix.Parts.ElementAtOrDefault(1));
         var leads = second is null || first.Share.Likely!.Value.Low > second.Share.Likely!.Value.High;
-        return leads
-            ? $"{Words.Title(first.Value)} is their {kind}: {Figures.CountOf(first.Share)}."
-            : kind == "concept"
-                ? $"No concept stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} {part.Share.Count}"))} of {Figures.Count(mix.Plays)} lead."
-                : "";
+        return leads ? $"{Words.Title(first.Value)} leads their {kinds}: {Figures.CountOf(first.Share)}." : null;
     }
 
     private static IEnumerable<Block> Concepts(Study study, PlayLog passes)

@@ -73,10 +73,7 @@ internal static class PersonnelPage
         yield return Situation.Group("With the formation", charted, "most frequent pairs");
         foreach (var ((group, formation), _) in pairs)
         {
-            yield return new Situation($"{group} {Words.Plain(formation)}", "", charted.Where(ColumnNames.Personnel, group).Where(ColumnNames.Formation, formation))
-            {
-                Spoken = $"from {group} {Words.Plain(formation)}",
-            };
+            yield return new Situation($"{group} {Words.Plain(formation)}", "", charted.Where(ColumnNames.Personnel, group).Where(ColumnNames.Formation, formation));
         }
     }
 

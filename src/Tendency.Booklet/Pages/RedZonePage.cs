@@ -30,6 +30,7 @@ internal static class RedZonePage
                 TwoShareTable.Of(study, "Ball on", "Touchdown", ScoredColumn, Scored(red), zones.Select(zone => zone with { Plays = Scored(zone.Plays) }).Prepend(Situation.Total(Scored(red), "All red zone"))),
                 new Heading("By down", "inside the red zone"),
                 CallTable.Of(study, "Down", downs),
+                .. TriesPage.StandAlone(study, TriesPage.Tries(study).Rows) ? [] : TriesPage.List(study),
             ],
         };
     }

@@ -70,8 +70,11 @@ internal static class ThirdDownPage
     // What can be seen before the snap on third down.
     private static IEnumerable<Block> Looks(Study study, PlayLog third)
     {
-        var rows = new[] { (ColumnNames.Formation, "By formation"), (ColumnNames.BackSide, "By the back's side") }
-            .SelectMany(look => Look(third, look.Item1, look.Item2)).ToArray();
+        Situation[] rows =
+        [
+            .. Look(third, "By formation", DirectionTable.By(third, ColumnNames.Formation, 4)),
+            .. Look(third, "By where the back stands", BackSidePage.Spots(third).Where(spot => spot.Plays.Rows >= Share.FewestPlays)),
+        ];
         if (rows.Length > 0)
         {
             yield return new Heading("By what they show", "looks seen on five or more third downs");
@@ -79,9 +82,9 @@ internal static class ThirdDownPage
         }
     }
 
-    private static IEnumerable<Situation> Look(PlayLog third, string column, string name)
+    private static IEnumerable<Situation> Look(PlayLog third, string name, IEnumerable<Situation> looks)
     {
-        var rows = DirectionTable.By(third, column, 4).ToArray();
+        var rows = looks.ToArray();
         return rows.Length < 2 ? [] : rows.Prepend(Situation.Group(name, third));
     }
 

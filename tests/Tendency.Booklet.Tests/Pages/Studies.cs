@@ -9,13 +9,14 @@ using Tendency.Breakdown.Weeks;
 
 namespace Tendency.Booklet.Tests.Pages;
 
-/// <summary>Studies to compose pages from: the sample, parts of it, and charts of odd shapes.</summary>
+/// <summary>Studies to compose pages from: five games charted in full, parts of them, and charts of odd shapes.</summary>
+/// <remarks>The five charts are a copy of the sample logs as of one day, so that goldens change only with the pages.</remarks>
 internal static class Studies
 {
-    public static Study Sample { get; } = Of(SampleFiles());
+    public static Study FiveGames { get; } = Of(Files());
 
-    public static string[] SampleFiles() =>
-        [.. Directory.GetFiles(Path.Combine(Repo.Root, "sample-logs", "port-halden"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    public static string[] Files() =>
+        [.. Directory.GetFiles(Path.Combine(Repo.Root, "tests", "Tendency.Booklet.Tests", "Pages", "Charts"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 
     public static Study Of(params string[] charts)
     {
@@ -26,20 +27,20 @@ internal static class Studies
         return new Study(StudiedPlays.Choose(all, week, [], Unit.Offense, out _)!, all, read, week);
     }
 
-    /// <summary>The sample with some columns only, as a chart.</summary>
-    public static Study Keeping(Func<string, bool> column) => Of([.. SampleFiles().Select(chart => Rewrite(chart, (header, cell) => cell, column))]);
+    /// <summary>The five games with some columns only, as a chart.</summary>
+    public static Study Keeping(Func<string, bool> column) => Of([.. Files().Select(chart => Rewrite(chart, (header, cell) => cell, column))]);
 
-    /// <summary>The sample with cells changed: header and cell in, cell out.</summary>
-    public static Study Changed(Func<string, string, string> change) => Of([.. SampleFiles().Select(chart => Rewrite(chart, change, _ => true))]);
+    /// <summary>The five games with cells changed: header and cell in, cell out.</summary>
+    public static Study Changed(Func<string, string, string> change) => Of([.. Files().Select(chart => Rewrite(chart, change, _ => true))]);
 
-    /// <summary>As many games as asked for: the sample's again under other names.</summary>
+    /// <summary>As many games as asked for: the five again under other names.</summary>
     public static Study Games(int count)
     {
-        var charts = SampleFiles();
+        var charts = Files();
         return Of([.. Enumerable.Range(0, count).Select(i => Rewrite(charts[i % charts.Length], (header, cell) => header == "game" ? $"Game {i + 1}" : cell, _ => true))]);
     }
 
-    // The sample quotes no cell, so a comma always parts two.
+    // The charts quote no cell, so a comma always parts two.
     private static string Rewrite(string chart, Func<string, string, string> change, Func<string, bool> keep)
     {
         var lines = chart.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.TrimEnd('\r').Split(',')).ToArray();

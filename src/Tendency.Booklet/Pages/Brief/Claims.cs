@@ -70,11 +70,11 @@ internal static class Claims
     private static IEnumerable<Claim> Calls(Study study, When when)
     {
         var verdict = CallVerdict.Of(study, when.Plays);
-        if (verdict.Run.Doing("run") is { } runs)
+        if (verdict.DoingRun is { } runs)
         {
             yield return new Claim(when.Topic, when.Anchor, $"{when.Words}, they {runs}.", verdict.Run, "plays", "team run rate", when.Plays, ColumnNames.Call, "run");
         }
-        else if (verdict.Pass.Doing("throw") is { } throws)
+        else if (verdict.DoingPass is { } throws)
         {
             yield return new Claim(when.Topic, when.Anchor, $"{when.Words}, they {throws}.", verdict.Pass, "plays", "team pass rate", when.Plays, ColumnNames.Call, "pass");
         }

@@ -1,0 +1,90 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Tables;
+using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+
+namespace Tendency.Booklet.Pages;
+
+/// <summary>Who gets the ball, and who gets it when it matters?</summary>
+internal static class TargetsPage
+{
+    public static Page? Compose(Study study)
+    {
+        var thrown = study.Plays.Where(row => study.Plays.Category(ColumnNames.Target)[row].Length > 0);
+        if (thrown.Rows == 0)
+        {
+            return null;
+        }
+
+        var mix = Mix.Of(study, thrown, ColumnNames.Target, 8);
+        return new Page("targets", "Targets", Finding(study, thrown, mix))
+        {
+            Blocks =
+            [
+                new Heading("Who they throw to", $"Share of {Words.Figured(thrown.Rows, "pass", "passes")} with a charted target. Bars are likely for all at once."),
+                MixTable.Of(study, "Target", ColumnNames.Target, thrown, mix, MixStops.Wide, [.. RunGamePage.More(study)]),
+                .. Rows(study, thrown),
+                .. Concepts(thrown),
+            ],
+        };
+    }
+
+    private static string Finding(Study study, PlayLog thrown, Mix mix)
+    {
+        if (thrown.Rows < Share.FewestPlays)
+        {
+            return $"Only {Words.Figured(thrown.Rows, "pass", "passes")} with a charted target: too few to read a mix.";
+        }
+
+        var (first, second) = (mix.Parts[0], mix.Parts.ElementAtOrDefault(1));
+        var leads = second is null || first.Share.Likely!.Value.Low > second.Share.Likely!.Value.High;
+        var third = Mix.Of(study, thrown.Where(ColumnNames.Down, "3"), ColumnNames.Target, 2);
+        var (one, two) = (third.Parts.ElementAtOrDefault(0), third.Parts.ElementAtOrDefault(1));
+        var thirdLeads = one is not null && two is not null && !one.Share.TooFew && one.Share.Likely!.Value.Low > two.Share.Likely!.Value.High;
+        return Headline.Of(
+            leads
+                ? $"The {Words.Plain(first.Value)} is their first target: {Figures.CountOf(first.Share)}."
+                : $"No target stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} {part.Share.Count}"))} of {Figures.Count(mix.Plays)} lead.",
+            thirdLeads ? $"On third down it is the {Words.Plain(one!.Value)}." : "");
+    }
+
+    private static IEnumerable<Block> Rows(Study study, PlayLog thrown)
+    {
+        Side[] sides =
+        [
+            .. Part(study, "On third down", thrown.Where(ColumnNames.Down, "3")),
+            .. Part(study, "In the red zone", thrown.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line")),
+        ];
+        if (sides.Length > 0)
+        {
+            yield return new SideBySide(sides);
+        }
+    }
+
+    private static IEnumerable<Side> Part(Study study, string title, PlayLog plays)
+    {
+        var mix = Mix.Of(study, plays, ColumnNames.Target, 6);
+        if (mix.Plays >= Share.FewestPlays)
+        {
+            yield return new Side(252, [new Heading(title, Words.Figured(mix.Plays, "pass", "passes")), MixTable.Of(study, "Target", ColumnNames.Target, plays, mix, MixStops.Half)]);
+        }
+    }
+
+    // Which concept finds which man: counts alone, for the cells are small.
+    private static IEnumerable<Block> Concepts(PlayLog thrown)
+    {
+        var targets = Breakdown.Counts.CrossTab.Values(thrown, ColumnNames.Target).Take(5).ToArray();
+        if (!thrown.IsCharted(ColumnNames.PassConcept) || targets.Length == 0)
+        {
+            yield break;
+        }
+
+        var width = 516d / targets.Length;
+        yield return new Heading("On which concept", "counts of passes");
+        yield return new Table(
+            [.. targets.Select((target, i) => new Column(Words.Title(target.Value), i * width, width - 12))],
+            [new TableRow([.. targets.Select(target => Cells.Counts(Shares.Top(thrown.Where(ColumnNames.Target, target.Value), ColumnNames.PassConcept)))])]) { Caption = "Concepts by target" };
+    }
+}
