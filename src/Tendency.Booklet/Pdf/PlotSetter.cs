@@ -1,9 +1,9 @@
 using ScottPlot;
 using SkiaSharp;
 using Tendency.Booklet.Lettering;
-using Tendency.Booklet.Pdf;
+using Tendency.Booklet.Plots;
 
-namespace Tendency.Booklet.Plots;
+namespace Tendency.Booklet.Pdf;
 
 /// <summary>Sets a plot: ScottPlot draws axes, bands, lines and whiskers; dots and all words on the spot are drawn over them, so that nothing at an edge is cut and words keep clear of one another.</summary>
 internal static class PlotSetter

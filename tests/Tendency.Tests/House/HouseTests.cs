@@ -1,0 +1,77 @@
+using System.Text.RegularExpressions;
+
+namespace Tendency.Tests.House;
+
+/// <summary>The rules of the house that the compiler can not hold.</summary>
+public partial class HouseTests
+{
+    // The order the data moves in; a folder may use those before it.
+    private static readonly string[] s_breakdown =
+        ["Problems", "Weeks", "Glossaries", "Charts", "Situations", "Audits", "Counts", "Findings", "Fronts"];
+
+    private static readonly string[] s_booklet = ["Blocks", "Lettering", "Marks", "Plots", "Pdf", "Html", "Pages"];
+
+    [Theory]
+    [InlineData("Tendency.Breakdown")]
+    [InlineData("Tendency.Booklet")]
+    public void Folders_UseOnlyThoseBeforeThem(string project)
+    {
+        var order = project == "Tendency.Breakdown" ? s_breakdown : s_booklet;
+        var folders = Directory.EnumerateDirectories(Path.Combine(Repository.Root, "src", project)).Select(Path.GetFileName).Except(["bin", "obj"]);
+        Assert.Empty(folders.Except(order));
+
+        var upward =
+            from file in Repository.Sources($"src/{project}")
+            let folder = Array.IndexOf(order, file.Split('/')[2])
+            from line in Repository.Lines(file).Index()
+            let used = Regex.Match(line.Item, $@"{Regex.Escape(project)}\.(\w+)")
+            where used.Success && Array.IndexOf(order, used.Groups[1].Value) > folder && folder >= 0
+            select $"{file}({line.Index + 1}): {order[folder]} may not use {used.Groups[1].Value}";
+        Assert.Empty(upward);
+    }
+
+    [Fact]
+    public void Files_HaveAtMost400Lines() =>
+        Assert.Empty(Repository.Sources("src").Concat(Repository.Sources("tests")).Where(file => Repository.Lines(file).Length > 400));
+
+    [Fact]
+    public void TypeNames_SayWhatTheThingIs()
+    {
+        var vague =
+            from file in Repository.Sources("src")
+            from line in Repository.Lines(file)
+            let type = TypeName().Match(line)
+            where type.Success && VagueName().IsMatch(type.Groups[1].Value)
+            select $"{file}: {type.Groups[1].Value}";
+        Assert.Empty(vague);
+    }
+
+    [Fact]
+    public void Libraries_TouchNoFileNoConsoleNoClock()
+    {
+        var touching =
+            from file in Repository.Sources("src").Where(file => !file.StartsWith("src/Tendency/", StringComparison.Ordinal))
+            from line in Repository.Lines(file).Index()
+            where Outside().IsMatch(line.Item) && !line.Item.TrimStart().StartsWith("//", StringComparison.Ordinal)
+            select $"{file}({line.Index + 1}): {line.Item.Trim()}";
+        Assert.Empty(touching);
+    }
+
+    [Fact]
+    public void OnlyTheBooklet_NamesDrawingLibraries()
+    {
+        var naming = Repository.Sources("src")
+            .Where(file => !file.StartsWith("src/Tendency.Booklet/", StringComparison.Ordinal) || file.StartsWith("src/Tendency.Booklet/Blocks/", StringComparison.Ordinal) || file.StartsWith("src/Tendency.Booklet/Pages/", StringComparison.Ordinal))
+            .Where(file => Repository.Lines(file).Any(line => line.StartsWith("using SkiaSharp", StringComparison.Ordinal) || line.StartsWith("using ScottPlot", StringComparison.Ordinal)));
+        Assert.Empty(naming);
+    }
+
+    [GeneratedRegex(@"^\s*(?:(?:public|internal|private|protected|static|sealed|abstract|partial|readonly)\s+)*(?:class|record(?:\s+struct)?|struct|interface|enum)\s+(\w+)")]
+    private static partial Regex TypeName();
+
+    [GeneratedRegex(@"(Manager|Helper|Helpers|Util|Utils|Utility|Service|Processor|Data|Info|Impl)$")]
+    private static partial Regex VagueName();
+
+    [GeneratedRegex(@"\b(File\.(Open|Read|Write|Exists|Create)|Directory\.|Console\.|DateTime(Offset)?\.(Now|UtcNow|Today)|Environment\.(Get|Exit|Current)|Guid\.NewGuid|new Random\(\))")]
+    private static partial Regex Outside();
+}
