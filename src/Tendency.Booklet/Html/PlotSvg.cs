@@ -17,7 +17,7 @@ internal static partial class PlotSvg
     public static string Of(Blocks.Plot plot, double width, int number)
     {
         var letters = new Letters();
-        var frame = PlotSetter.Frame(plot, width, letters);
+        var frame = PlotLayout.Frame(plot, width, letters);
         using var built = PlotTheme.Build(plot, frame, width, plot.Height);
         var box = new PixelRect(0, (float)width, (float)plot.Height, 0);
         using (var nowhere = new SKNoDrawCanvas((int)Math.Ceiling(width), (int)Math.Ceiling(plot.Height)))

@@ -8,22 +8,10 @@ namespace Tendency.Booklet.Pdf;
 /// <summary>Sets a plot: ScottPlot draws axes, bands, lines and whiskers; dots and all words on the spot are drawn over them, so that nothing at an edge is cut and words keep clear of one another.</summary>
 internal static class PlotSetter
 {
-    private const double Leading = 10.5;
-
     public static SetBlock Set(Blocks.Plot plot, double width, Letters letters)
     {
-        var frame = Frame(plot, width, letters);
+        var frame = PlotLayout.Frame(plot, width, letters);
         return new SetPicture(plot.Height, (ink, x, y) => Draw(ink, plot, frame, x, y, width));
-    }
-
-    /// <summary>The data area: room at the left for tick labels, above for the axis words, below for ticks, counts and words, at the right for names.</summary>
-    internal static PlotFrame Frame(Blocks.Plot plot, double width, Letters letters)
-    {
-        var labels = plot.Up.Ticks.Select(tick => letters.Width(letters.Printable(tick.Label), new Style(7.5))).DefaultIfEmpty(0).Max();
-        var left = labels + 9;
-        var above = plot.Up.Words.Length > 0 ? 18 : 5;
-        var below = 4.0 + (plot.Across.Ticks.Any(tick => tick.Label.Length > 0) || plot.Dots.Any(dot => dot.Label.Length > 0) ? 10 : 0) + (plot.Across.Words.Length > 0 ? 13 : 0);
-        return new PlotFrame(left, above, width - left - plot.NameWidth, plot.Height - above - below);
     }
 
     private static void Draw(Ink ink, Blocks.Plot plot, PlotFrame frame, double x, double y, double width)
