@@ -49,13 +49,15 @@ public sealed record WithinGroupCorrelation(
     public double Usable => Math.Clamp(Math.Max(Estimate ?? 0, Groups <= 4 ? FewGroupsFloor : 0), 0, 1);
 
     /// <summary>One cell alone. Groups without trials are left out.</summary>
-    public static WithinGroupCorrelation OfOneCell(IEnumerable<GroupCount> groups) => Pooled([groups]);
+    public static WithinGroupCorrelation OfOneCell(IEnumerable<GroupCount> groups) => Sum([groups], fewestGroups: 1);
 
     /// <summary>
     /// Pools disjoint cells, each a list of its groups' counts; groups without trials are left out, and cells with fewer than two groups
     /// left carry no information and are skipped.
     /// </summary>
-    public static WithinGroupCorrelation Pooled(IEnumerable<IEnumerable<GroupCount>> cells)
+    public static WithinGroupCorrelation Pooled(IEnumerable<IEnumerable<GroupCount>> cells) => Sum(cells, fewestGroups: 2);
+
+    private static WithinGroupCorrelation Sum(IEnumerable<IEnumerable<GroupCount>> cells, int fewestGroups)
     {
         ArgumentNullException.ThrowIfNull(cells);
         double between = 0, within = 0, size = 0, withinFreedom = 0;
@@ -74,7 +76,7 @@ public sealed record WithinGroupCorrelation(
             }
 
             most = Math.Max(most, groups);
-            if (groups < 2)
+            if (groups < fewestGroups)
             {
                 continue;
             }

@@ -3,7 +3,7 @@ namespace Tendency.Inference.Functions;
 /// <summary>Student's t distribution; quantiles to 1e-11 relative through the incomplete beta function (Abramowitz and Stegun 26.7.1).</summary>
 public static class StudentT
 {
-    /// <summary>The t with P(T &lt;= t) = p for <paramref name="df"/> &gt; 0 (real); infinite at p = 0 and 1, exactly 0 at 1/2.</summary>
+    /// <summary>The t with P(T &lt;= t) = p for <paramref name="df"/> &gt; 0 (real); exactly 0 at 1/2; infinite at p = 0 and 1, and where t² leaves the doubles.</summary>
     public static double Quantile(double df, double p)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(df);

@@ -86,7 +86,7 @@ internal sealed class CountTails
                 mean[k] = next[k];
             }
 
-            if (change < 1e-15)
+            if (change < 1e-13)
             {
                 return;
             }

@@ -13,6 +13,9 @@ public static class DirichletMultinomial
     private const double LowestLogStrength = -25;
     private const double HighestLogStrength = 35;
 
+    // Where strengths usually lie (M = 0.4 to 400): a narrow bracket saves most of the search.
+    private static readonly double[] Probes = [-1, 1, 2, 3, 4, 6];
+
     /// <summary>
     /// Fits rows of counts &gt;= 0 (games or sibling cells by categories). Rows without observations say nothing. Two boundaries are tested
     /// first: the score at 1/M = 0 is 0 or below (also when there is nothing to see): infinite strength and the pooled shares; every row
@@ -49,7 +52,19 @@ public static class DirichletMultinomial
 
         // Times 1 + M: the slope itself falls like 1/M, and the root search would take its smallness far out for a root.
         double Slope(double logStrength) => tails.Slope(Math.Exp(logStrength), mean) * (1 + Math.Exp(logStrength));
-        var root = Brent.FindRoot(Slope, LowestLogStrength, HighestLogStrength, 1e-13, 500);
+        double low = LowestLogStrength, high = HighestLogStrength;
+        foreach (var probe in Probes)
+        {
+            if (Slope(probe) <= 0)
+            {
+                high = probe;
+                break;
+            }
+
+            low = probe;
+        }
+
+        var root = Brent.FindRoot(Slope, low, high, 1e-11, 500);
         var strength = Math.Exp(root);
         tails.Slope(strength, mean);
         return new DirichletMultinomialFit(FitBoundary.Interior, mean, strength, coefficients + tails.LogLikelihood(strength, mean), score);
