@@ -55,6 +55,46 @@ public class FrontCheckTests
         Assert.InRange(0.25, turn.Low, turn.High);
     }
 
+    [Theory]
+    [InlineData(5, "Tight allows less than double five until pulling schemes pass 60 % of runs; they are at 25 % (14–40).")]
+    [InlineData(40, "Double five allows less than tight as long as pulling schemes stay above 60 % of runs; they are at 73 % (64–80).")]
+    public void BreakEvenSentence_BelowAndAboveTheTurn_SaysWhenAndWhereTheyAre(int power, string sentence)
+    {
+        var check = Check(RunChart.Of((15, "inside zone", "to back"), (15, "inside zone", "away"), (power, "power", "to back"), (power, "power", "away")));
+        Assert.Equal(sentence, check.BreakEven("double five", "tight", "pull")!.Sentence);
+    }
+
+    [Fact]
+    public void NearestTurn_TwoFronts_IsTheShareThatCostsTheFirstItsPlace()
+    {
+        var chart = RunChart.Of((15, "inside zone", "to back"), (15, "inside zone", "away"), (5, "power", "to back"), (5, "power", "away"));
+        var check = FrontCheck.Of(Charts.ChartText.Plays(chart), Book, Book.Plan(["double five", "tight"]).Fronts, Quick);
+        Assert.Equal(0.6, check.NearestTurn!.BreakEvenShare!.Value, 1e-9);
+        Assert.Equal("tight", check.NearestTurn.BetterNow);
+        Assert.False(check.NearestTurn.IsClose);
+    }
+
+    [Fact]
+    public void BySituation_RunsOfTheSituation_DecideTheOrder()
+    {
+        var chart = RunChart.Of((30, "inside zone", "away"), (30, "inside zone", "to back"))
+            + string.Concat(Enumerable.Range(61, 40).Select(p => $"A,{p},3,2,run,power,R,{(p % 2 == 0 ? "R" : "L")},R,R,,{(p % 4 < 2 ? 6 : 1)},rush\n"));
+        var log = Charts.ChartText.Plays(chart);
+        var check = FrontCheck.Of(log, Book, Book.Plan(["tight", "double five"]).Fronts, Quick);
+        var rankings = check.BySituation(log, Quick).ToDictionary(r => r.Situation, r => r.Ranking.Ranks[0].Front);
+        Assert.Equal(("tight", "double five"), (rankings["early downs"], rankings["third and fourth, 1–2 to go"]));
+    }
+
+    /// <summary>A staff that gives its ratings no weight still gets a check: half a play is the least.</summary>
+    [Fact]
+    public void From_WeekWithoutPriorPlays_StillRanks()
+    {
+        var options = FrontOptions.From(new() { PriorPlays = 0 }) with { Draws = 500 };
+        var check = FrontCheck.Of(Charts.ChartText.Plays(RunChart.Of((20, "inside zone", "away"))), Book, Book.Fronts, options);
+        Assert.Equal(13, check.Ranking.Ranks.Count);
+        Assert.All(check.Ranking.Ranks, r => Assert.InRange(r.SuccessAllowed, 0, 1));
+    }
+
     [Fact]
     public void BreakEven_OneFrontDominates_NamesItTwiceWithoutAShare()
     {

@@ -6,6 +6,9 @@ namespace Tendency.Breakdown.Fronts.Checks;
 /// <summary>A line of the front card: a situation a coordinator calls in.</summary>
 public sealed record CardSituation(string Name, Func<int, bool> Holds)
 {
+    /// <summary>Plays of the whole mix a situation leans on: the usual weight for thin cells.</summary>
+    public const double PriorPlays = 8;
+
     private const int MostFormations = 4;
     private const int FewestPlays = 8;
 

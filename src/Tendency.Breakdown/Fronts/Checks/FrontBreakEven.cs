@@ -11,6 +11,28 @@ namespace Tendency.Breakdown.Fronts.Checks;
 public sealed record FrontBreakEven(
     string FrontA, string FrontB, string Family, double ShareNow, double Low, double High, double? BreakEvenShare, string BetterBelow, string BetterAbove)
 {
+    /// <summary>Whether the interval of the present share holds the break-even: the answer may be turned already.</summary>
+    public bool IsClose => BreakEvenShare is { } share && share >= Low && share <= High;
+
+    /// <summary>The front that is better at the present share; empty where both are equal.</summary>
+    public string BetterNow => BreakEvenShare is { } share && ShareNow > share ? BetterAbove : BetterBelow;
+
+    /// <summary>In a coach's words: when the answer turns, and where they are now.</summary>
+    public string Sentence
+    {
+        get
+        {
+            var runs = RunFamily.All.First(f => f.Name == Family).Runs;
+            var now = $"they are at {Percent(ShareNow)} ({100 * Low:0}–{100 * High:0})";
+            var better = BetterNow;
+            var other = better == FrontA ? FrontB : FrontA;
+            return BreakEvenShare is not { } share
+                ? better.Length == 0 ? $"{Capital(FrontA)} and {FrontB} allow the same at any share of {runs}." : $"{Capital(better)} allows less than {other} at any share of {runs}; {now}."
+                : ShareNow <= share ? $"{Capital(better)} allows less than {other} until {runs} pass {Percent(share)} of runs; {now}."
+                : $"{Capital(better)} allows less than {other} as long as {runs} stay above {Percent(share)} of runs; {now}.";
+        }
+    }
+
     /// <summary>Every pair of fronts in the matrix's order, against every family.</summary>
     /// <param name="book">Gives the schemes of a family they have not shown; each then counts the same.</param>
     /// <param name="expected">Their run success whatever the front.</param>
@@ -52,6 +74,10 @@ public sealed record FrontBreakEven(
             _ => (turn.Share, turn.FirstLeadsAbove ? b : a, turn.FirstLeadsAbove ? a : b),
         };
     }
+
+    private static string Percent(double share) => $"{100 * share:0} %";
+
+    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static double Stops(double allowed) => Math.Round(1 - allowed, 12);
 

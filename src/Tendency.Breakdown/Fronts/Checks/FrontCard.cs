@@ -24,7 +24,6 @@ public sealed record FrontCardLine(
 /// </remarks>
 public static class FrontCard
 {
-    private const double SituationPriorPlays = 8;
     private const int MostRuns = 3;
 
     public static IReadOnlyList<FrontCardLine> Of(PlayLog log, FrontCheck check, FrontOptions options)
@@ -59,7 +58,7 @@ public static class FrontCard
         }
 
         var here = check.Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
-        var mix = RunMix.Of(here, check.Sample.Runs, SituationPriorPlays, check.Matrix.Mix);
+        var mix = RunMix.Of(here, check.Sample.Runs, CardSituation.PriorPlays, check.Matrix.Mix);
         var ranking = Ranking(check, rates, mix, runs, passes, options);
         var first = ranking.Ranks[0];
         var second = ranking.Ranks.Skip(1).FirstOrDefault();

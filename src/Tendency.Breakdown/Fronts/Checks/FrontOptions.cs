@@ -25,5 +25,8 @@ public sealed record FrontOptions
 
     public int Seed { get; init; } = 1;
 
-    public static FrontOptions From(WeekPlan week) => new() { PriorPlays = week.PriorPlays, RatingStep = week.RatingStep, Level = week.Level };
+    /// <summary>Less than this a rating can not be worth: a cell without film would be anything between never and always.</summary>
+    private const double LeastPriorPlays = 0.5;
+
+    public static FrontOptions From(WeekPlan week) => new() { PriorPlays = Math.Max(LeastPriorPlays, week.PriorPlays), RatingStep = week.RatingStep, Level = week.Level };
 }

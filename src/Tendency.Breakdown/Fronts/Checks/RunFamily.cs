@@ -1,13 +1,14 @@
 namespace Tendency.Breakdown.Fronts.Checks;
 
 /// <summary>The groups of schemes whose share can turn the choice of a front.</summary>
-public sealed record RunFamily(string Name, Func<RunScheme, bool> Holds)
+/// <param name="Runs">What its plays are called in a sentence.</param>
+public sealed record RunFamily(string Name, string Runs, Func<RunScheme, bool> Holds)
 {
     public static IReadOnlyList<RunFamily> All { get; } =
     [
-        new("gap", s => s.Family == "gap"),
-        new("pull", s => s.HasPuller),
-        new("outside zone", s => s.Name is "outside zone" or "outside zone read"),
-        new("option", s => s.IsOption),
+        new("gap", "gap schemes", s => s.Family == "gap"),
+        new("pull", "pulling schemes", s => s.HasPuller),
+        new("outside zone", "outside zones", s => s.Name is "outside zone" or "outside zone read"),
+        new("option", "option runs", s => s.IsOption),
     ];
 }
