@@ -153,7 +153,7 @@ internal sealed class HtmlBlocks(Markup to, ScoutingBooklet booklet)
     {
         var columns = Math.Max(1, multiples.Columns);
         var wide = (width - (12 * (columns - 1))) / columns;
-        to.Open("div", $"class=\"panels\" style=\"grid-template-columns:repeat(auto-fill,minmax({Markup.Number(Math.Min(wide, 164))}px,1fr))\"");
+        to.Open("div", $"class=\"panels\" style=\"--across:{columns}\"");
         foreach (var panel in multiples.Panels)
         {
             to.Open("div").Open("h4", panel.Marked ? "class=\"marked\"" : "").Words(panel.Title).Element("small", panel.Remark).Close("h4");

@@ -87,7 +87,8 @@ internal sealed class HtmlTables(Markup to)
     private void Cell(Cell cell, Column column, string tag, PlayList? rowPlays)
     {
         var scope = tag == "th" ? "scope=\"row\"" : "";
-        to.Open(tag, (scope + Class(column.Align)).Trim());
+        var drawn = cell is not (TextCell or ShareCell or CountsCell);
+        to.Open(tag, drawn ? "class=\"mark\"" : (scope + Class(column.Align)).Trim());
         switch (cell)
         {
             case TextCell text:
@@ -107,7 +108,7 @@ internal sealed class HtmlTables(Markup to)
 
                 break;
             case ShareCell share:
-                Share(share.Share);
+                Share(share);
                 break;
             case CountsCell counts:
                 to.Open("div", "class=\"counts\"");
@@ -138,17 +139,10 @@ internal sealed class HtmlTables(Markup to)
         _ => throw new InvalidOperationException($"{cell.GetType().Name} has no HTML form."),
     };
 
-    private void Share(Share share)
+    private void Share(ShareCell cell)
     {
-        if (share.None || share.TooFew)
-        {
-            to.Element("span", share.None ? "no plays" : $"{Figures.CountOf(share)}, too few", "class=\"of\"");
-            return;
-        }
-
-        to.Element(share.Differs ? "b" : "span", Figures.Percent(share)).Raw(" ");
-        var range = Figures.Range(share);
-        to.Element("small", range.Length == 0 ? Figures.CountOf(share) : $"{Figures.CountOf(share)}; {range}", "class=\"of\"");
+        var beside = string.Join("; ", Pdf.ShareSetter.Beside(cell));
+        to.Element(cell.Share.Differs ? "b" : "span", Pdf.ShareSetter.Percent(cell.Share)).Raw(" ").Element("small", beside, "class=\"of\"");
     }
 
     private static string Class(Align align) => align switch

@@ -3,7 +3,7 @@ using Tendency.Booklet.Marks;
 
 namespace Tendency.Booklet.Html;
 
-/// <summary>Shapes as an inline SVG picture; one point is one pixel. Text stays text.</summary>
+/// <summary>Shapes as an inline SVG picture, a point being 4/3 of a pixel as in style sheets. Text stays text.</summary>
 internal static class Svg
 {
     /// <param name="to">Where to write.</param>
@@ -15,7 +15,8 @@ internal static class Svg
         const double Bleed = 2; // marks at an end reach past the box
         var box = $"{Markup.Number(-Bleed)} {Markup.Number(-Bleed)} {Markup.Number(size.Width + (2 * Bleed))} {Markup.Number(size.Height + (2 * Bleed))}";
         var heard = label.Length == 0 ? "aria-hidden=\"true\"" : $"role=\"img\" aria-label=\"{Markup.Escape(label)}\"";
-        to.Open("svg", $"width=\"{Markup.Number(size.Width + (2 * Bleed))}\" height=\"{Markup.Number(size.Height + (2 * Bleed))}\" viewBox=\"{box}\" {heard}");
+        const double PixelsPerPoint = 4.0 / 3;
+        to.Open("svg", $"width=\"{Markup.Number(PixelsPerPoint * (size.Width + (2 * Bleed)))}\" height=\"{Markup.Number(PixelsPerPoint * (size.Height + (2 * Bleed)))}\" viewBox=\"{box}\" {heard}");
         foreach (var shape in shapes)
         {
             Write(to, shape);
