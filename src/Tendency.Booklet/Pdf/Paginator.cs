@@ -12,9 +12,6 @@ namespace Tendency.Booklet.Pdf;
 internal sealed record SetPage(Page Content, IReadOnlyList<Placed> Items, SetBlock Headline, SetBlock Under, SetBlock Continued)
 {
     public Grid Grid => Content.Kind == PageKind.Sheet ? Grid.Sheet : Grid.Portrait;
-
-    /// <summary>No page may share its last sheet.</summary>
-    public bool Alone { get; init; }
 }
 
 /// <summary>
@@ -91,7 +88,7 @@ internal static class Paginator
         {
             var contents = new Page(ContentsAnchor, "Contents", "Contents");
             var at = pages[0].Content.Kind == PageKind.Brief ? 1 : 0;
-            pages.Insert(at, Set(contents, [new Placed(0, ContentsSetter.Set(booklet, Grid.Portrait.Width, letters))]) with { Alone = true });
+            pages.Insert(at, Set(contents, [new Placed(0, ContentsSetter.Set(booklet, Grid.Portrait.Width, letters))]));
         }
 
         return pages;

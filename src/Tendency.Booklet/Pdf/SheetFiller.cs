@@ -28,7 +28,7 @@ internal sealed class SheetFiller
 
     private Sheet Begin(SetPage page)
     {
-        if (sheets.Count > 0 && page.Content.Kind == PageKind.Inside && !page.Alone && sheets[^1] is { } open && open.IsOpen && open.Used < openness)
+        if (sheets.Count > 0 && page.Content.Kind == PageKind.Inside && sheets[^1] is { } open && open.IsOpen && open.Used < openness)
         {
             if (TakesSome(page, Bottom(open) - open.Cursor - Apart - page.Under.Height))
             {
@@ -68,7 +68,7 @@ internal sealed class SheetFiller
 
     private Sheet NewSheet(SetPage page, PageKind kind, SetBlock opening)
     {
-        var sheet = new Sheet(page.Grid, kind) { IsOpen = kind == PageKind.Inside && !page.Alone };
+        var sheet = new Sheet(page.Grid, kind) { IsOpen = kind != PageKind.Sheet };
         sheet.Names.Add(page.Content.Name);
         sheet.Put(opening, page.Grid.Left);
         sheets.Add(sheet);

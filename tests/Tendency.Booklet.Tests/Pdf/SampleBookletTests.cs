@@ -16,7 +16,7 @@ public sealed class SampleBookletTests
     [Theory]
     [InlineData(PaperSize.Letter)]
     [InlineData(PaperSize.A4)]
-    public void Print_Sample_NoFaultAndNoHalfEmptyPage(PaperSize paper) => Assert.Empty(Inspect(Studies.Sample, paper).Findings);
+    public void Print_FiveGames_NoFaultAndNoHalfEmptyPage(PaperSize paper) => Assert.Empty(Inspect(Studies.FiveGames, paper).Findings);
 
     [Theory]
     [MemberData(nameof(Charts))]
@@ -29,7 +29,7 @@ public sealed class SampleBookletTests
             "required columns" => Studies.Keeping(column => Required.Contains(column)),
             "long words" => Studies.Changed((header, cell) => header is "formation" or "run_scheme" or "pass_concept" or "game" or "protection" ? $"{cell} Donaudampfschifffahrtsgesellschaft {cell}" : cell),
             "other scripts" => Studies.Changed((header, cell) => header is "formation" or "run_scheme" or "game" ? $"Ñandú 漢字 {cell}" : cell),
-            _ => Studies.Of([.. Studies.SampleFiles().Take(1).Select(chart => string.Join('\n', chart.Split('\n').Take(12)) + "\n")]),
+            _ => Studies.Of([.. Studies.Files().Take(1).Select(chart => string.Join('\n', chart.Split('\n').Take(12)) + "\n")]),
         };
         Assert.Empty(Inspect(study, PaperSize.Letter).Findings.Where(finding => finding.Fault != PageFault.HalfEmpty));
     }
