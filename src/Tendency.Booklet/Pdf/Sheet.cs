@@ -29,7 +29,8 @@ internal sealed class Sheet(Grid grid, PageKind kind)
     /// <summary>The part of the live height that is used.</summary>
     public double Used => (Cursor - grid.Top) / (grid.LastBlockBottom - grid.Top);
 
-    public bool HalfEmpty => Used < 0.5;
+    /// <summary>A little more than half, because the reader sees words, and blocks reach below their last word.</summary>
+    public bool HalfEmpty => Used < 0.52;
 
     public void Put(SetBlock block, double x)
     {

@@ -22,7 +22,7 @@ public sealed class OddShapesTests
     [Fact]
     public void Print_SixtyRows_EveryRowOnceAndTheHeadOnEveryPage()
     {
-        var pages = PdfPrinterTests.Inspect(DemoBooklet.Of(Make("sixty rows"))).Pages.Skip(1).ToList();
+        var pages = PdfPrinterTests.Inspect(DemoBooklet.Of(Make("sixty rows")) with { Contents = false }).Pages;
         Assert.True(pages.Count > 1);
         Assert.All(pages, page => Assert.Contains("Situation", page.Text, StringComparison.Ordinal));
         var text = string.Concat(pages.Select(page => page.Text));
