@@ -7,8 +7,10 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
 {
     BookletCommand.Create(),
     TablesCommand.Create(),
+    TellsCommand.Create(),
     FrontsCommand.Create(),
     AuditCommand.Create(),
+    WorkbookCommand.Create(),
 };
 ChartCommand.ShowExamples(root);
 

@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Audits.Drives;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;

@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Problems;
 
 namespace Tendency.Breakdown.Audits;

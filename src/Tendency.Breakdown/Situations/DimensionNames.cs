@@ -1,4 +1,5 @@
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Problems;
 using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 
 namespace Tendency.Breakdown.Situations;
@@ -19,6 +20,10 @@ public static class DimensionNames
     public static string? Find(string name) => All.FirstOrDefault(known => ColumnCatalogue.Key(known) == ColumnCatalogue.Key(name));
 
     /// <summary>What to say of a name that is none.</summary>
-    public static string Unknown(string option, string name) =>
-        $"{option}: '{name}' is no column or dimension. Known: {string.Join(", ", All)}.";
+    public static string Unknown(string option, string name)
+    {
+        var nearest = NearestWord.All(All, name);
+        var suggestion = nearest.Count > 0 ? $"Nearest: {string.Join(", ", nearest)}" : $"Known: {string.Join(", ", All)}";
+        return $"{option}: '{name}' is no column or dimension. {suggestion}.";
+    }
 }

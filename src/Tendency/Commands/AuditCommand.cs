@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Tendency.Breakdown.Audits;
+using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Problems;
 using Tendency.Input;
 using Tendency.Output;

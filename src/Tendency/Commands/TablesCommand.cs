@@ -15,8 +15,8 @@ internal static class TablesCommand
 
     public static Command Create()
     {
-        var by = new Option<string[]>("--by") { Description = "One to three columns or dimensions to count by.", HelpName = "a[,b[,c]]", CustomParser = Names, Arity = ArgumentArity.OneOrMore };
-        var of = new Option<string>("--of") { Description = "Outcome: any column or dimension.", HelpName = "OUTCOME", Required = true, CustomParser = Name };
+        var by = new Option<string[]>("--by") { Description = "One to three columns or dimensions to count by.", HelpName = "a[,b[,c]]", CustomParser = UpToThree, Arity = ArgumentArity.OneOrMore };
+        var of = new Option<string>("--of") { Description = "Outcome: any column or dimension.", HelpName = "OUTCOME", Required = true, CustomParser = NameOptions.One };
         var interval = new Option<IntervalMethod>("--interval") { Description = "How each interval is made.", HelpName = string.Join('|', s_methods), CustomParser = Method };
         var clustered = new Option<bool>("--clustered") { Description = "Let plays of one game count as alike: intervals rest on effective plays." };
         var simultaneous = new Option<bool>("--simultaneous") { Description = "Intervals of one combination's outcomes that hold all at once (Goodman)." };
@@ -60,32 +60,15 @@ internal static class TablesCommand
         [.. by, "outcome", "plays", "count", "share", "low", "high"],
         [.. counted.Select(row => (object?[])[.. row.By, row.Outcome, row.Tally.Plays, row.Tally.Count, row.Share, row.Likely?.Low, row.Likely?.High])]);
 
-    private static string[] Names(ArgumentResult result)
+    private static string[] UpToThree(ArgumentResult result)
     {
-        var words = result.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).ToArray();
-        var names = words.Select(word => (word, name: DimensionNames.Find(word))).ToArray();
-        foreach (var (word, _) in names.Where(n => n.name is null))
-        {
-            result.AddError(DimensionNames.Unknown("--by", word));
-        }
-
-        if (words.Length > 3 || words.Distinct(StringComparer.OrdinalIgnoreCase).Count() < words.Length)
+        var names = NameOptions.Several(result);
+        if (names.Length > 3 || names.Distinct(StringComparer.Ordinal).Count() < names.Length)
         {
             result.AddError("--by takes one to three different names.");
         }
 
-        return [.. names.Select(n => n.name).OfType<string>()];
-    }
-
-    private static string Name(ArgumentResult result)
-    {
-        var name = DimensionNames.Find(result.Tokens[0].Value);
-        if (name is null)
-        {
-            result.AddError(DimensionNames.Unknown("--of", result.Tokens[0].Value));
-        }
-
-        return name ?? "";
+        return names;
     }
 
     private static double? Games(ArgumentResult result)

@@ -1,4 +1,5 @@
 using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
@@ -20,8 +21,10 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
         var week = request.Level is double level ? folder.Plan with { Level = level } : folder.Plan;
         var charts = week.Charts.OrderBy(c => c.Date ?? DateOnly.MinValue).Select(c => c.File);
         var sources = ChartPaths.Sources(request.Charts, [.. charts], [week.GlossaryFile, week.CorrectionsFile, week.FrontsFile, week.RatingsFile]);
-        var read = ChartReader.Read(sources, week, folder.Glossary);
-        return new ChartedWeek(folder, week, read, DerivedColumns.AddTo(read.Plays, week, folder.Glossary));
+        var problems = new List<Problem>();
+        var options = new ReadingOptions { SheetName = request.Sheet ?? "", Corrections = Corrections(request, folder, problems) };
+        var read = ChartReader.Read(sources, week, folder.Glossary, options);
+        return new ChartedWeek(folder, week, read, DerivedColumns.AddTo(read.Plays, week, folder.Glossary)).With(problems);
     }
 
     /// <summary>What is wrong with the week's files and with the charts.</summary>
@@ -56,5 +59,18 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
     {
         var used = studied?.Plays.Rows ?? 0;
         return new RowTally(Read.RowsRead, used, Read.RowsLeftOut + Log.Rows - used, Read.RowsSetAside);
+    }
+
+    private static IReadOnlyList<Correction> Corrections(Request request, WeekFolder folder, List<Problem> problems)
+    {
+        if (request.Corrections is { } named)
+        {
+            return File.Exists(named)
+                ? CorrectionsReader.Read(new ChartSource(Path.GetFileName(named), () => File.OpenRead(named)), problems)
+                : throw new CommandException($"--corrections {named}: no such file.");
+        }
+
+        var beside = folder.Plan.CorrectionsFile;
+        return beside.Length == 0 ? [] : CorrectionsReader.Read(new ChartSource(beside, () => folder.OpenBeside(beside)!), problems);
     }
 }

@@ -36,13 +36,17 @@ internal sealed class CommonOptions
 
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Say nothing but the row accounting." };
 
+    private readonly Option<string?> _corrections = new("--corrections") { Description = "Accepted corrections to apply while reading; the charts stay as they are.", HelpName = "FILE" };
+
+    private readonly Option<string?> _sheet = new("--sheet") { Description = "Sheet of a workbook to read (default: the first).", HelpName = "NAME" };
+
     private readonly Option<bool> _noColor = new("--no-color") { Description = "No colors on a terminal (none are used)." };
 
     /// <summary>Adds them to a command.</summary>
     public CommonOptions AddTo(Command command)
     {
         command.Add(_charts);
-        foreach (var option in (Option[])[_week, _only, _level, _format, _output, _seed, _quiet, _noColor])
+        foreach (var option in (Option[])[_week, _only, _level, _format, _output, _seed, _corrections, _sheet, _quiet, _noColor])
         {
             command.Add(option);
         }
@@ -58,6 +62,8 @@ internal sealed class CommonOptions
         parsed.GetValue(_format),
         parsed.GetValue(_output),
         parsed.GetValue(_seed),
+        parsed.GetValue(_corrections),
+        parsed.GetValue(_sheet),
         parsed.GetValue(_quiet));
 
     // A variadic argument would take a mistyped option for a file.

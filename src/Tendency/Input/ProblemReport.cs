@@ -11,14 +11,9 @@ internal static class ProblemReport
     /// <returns>The exit code the problems ask for.</returns>
     public static int Write(ChartedWeek week, StudiedPlays? studied, bool quiet)
     {
-        var counted = week.Problems.Where(p => p.Rule.Severity != Severity.Note).ToArray();
+        var code = Write(quiet ? [] : week.Problems);
         if (!quiet)
         {
-            foreach (var group in counted.GroupBy(p => p.Rule).OrderBy(g => g.Key.Severity).ThenBy(g => g.Key.Code, StringComparer.Ordinal))
-            {
-                WriteGroup(group.Key, [.. group]);
-            }
-
             foreach (var (why, plays) in studied?.LeftOut ?? [])
             {
                 Console.Error.WriteLine($"left out {plays}: {why}");
@@ -26,8 +21,23 @@ internal static class ProblemReport
         }
 
         Console.Error.WriteLine(week.Rows(studied));
-        return counted.Length == 0 ? ExitCode.Done : ExitCode.DoneWithProblems;
+        return quiet ? Code(week.Problems) : code;
     }
+
+    /// <summary>Problems alone, where no rows were read.</summary>
+    public static int Write(IReadOnlyList<Problem> problems)
+    {
+        var groups = problems.Where(p => p.Rule.Severity != Severity.Note).GroupBy(p => p.Rule);
+        foreach (var group in groups.OrderBy(g => g.Key.Severity).ThenBy(g => g.Key.Code, StringComparer.Ordinal))
+        {
+            WriteGroup(group.Key, [.. group]);
+        }
+
+        return Code(problems);
+    }
+
+    private static int Code(IEnumerable<Problem> problems) =>
+        problems.Any(p => p.Rule.Severity != Severity.Note) ? ExitCode.DoneWithProblems : ExitCode.Done;
 
     private static void WriteGroup(Rule rule, Problem[] problems)
     {

@@ -11,6 +11,8 @@ namespace Tendency.Input;
 /// <param name="Format">How data is written.</param>
 /// <param name="Output">File to write; null = standard output.</param>
 /// <param name="Seed">Seed of everything that draws at random.</param>
+/// <param name="Corrections">File of accepted corrections; null = the week file's.</param>
+/// <param name="Sheet">Sheet of a workbook; null = the first.</param>
 /// <param name="Quiet">Whether problems stay unsaid, all but the row accounting.</param>
 internal sealed record Request(
-    IReadOnlyList<string> Charts, string? Week, IReadOnlyList<Condition> Only, double? Level, OutputFormat Format, string? Output, int Seed, bool Quiet);
+    IReadOnlyList<string> Charts, string? Week, IReadOnlyList<Condition> Only, double? Level, OutputFormat Format, string? Output, int Seed, string? Corrections, string? Sheet, bool Quiet);

@@ -15,9 +15,15 @@ internal sealed record WeekFolder(string? Folder, WeekPlan Plan, Glossary Glossa
 {
     public static WeekFolder Open(Request request)
     {
-        if (ChartPaths.WeekFile(request) is not { } file)
+        return ChartPaths.WeekFile(request) is { } file ? Open(file) : new WeekFolder(null, WeekPlan.Default, Glossary.BuiltIn, []);
+    }
+
+    /// <param name="file">A week file.</param>
+    public static WeekFolder Open(string file)
+    {
+        if (!File.Exists(file))
         {
-            return new WeekFolder(null, WeekPlan.Default, Glossary.BuiltIn, []);
+            throw new CommandException($"{file}: no such file.");
         }
 
         var names = new KnownNames([.. ColumnCatalogue.All.Select(c => c.Name)], DimensionNames.All);

@@ -1,6 +1,6 @@
 namespace Tendency.Breakdown.Charts.Corrections;
 
-/// <summary>A change of one cell that a person accepted.</summary>
+/// <summary>A change of one cell: proposed by the audit, or accepted by a person.</summary>
 /// <param name="File">The chart's file name, without its folder.</param>
 /// <param name="Line">Physical line or spreadsheet row, from 1.</param>
 /// <param name="Column">The header as the file writes it, or our name of the column.</param>
