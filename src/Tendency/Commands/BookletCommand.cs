@@ -1,7 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Tendency.Booklet.Blocks;
-using Tendency.Booklet.Html;
 using Tendency.Booklet.Pages;
 using Tendency.Booklet.Pdf;
 using Tendency.Input;
@@ -14,7 +12,7 @@ internal static class BookletCommand
 {
     public static Command Create()
     {
-        var paper = new Option<PaperSize>("--paper") { Description = "Sheet to print on (default letter).", HelpName = "letter|a4", CustomParser = Paper };
+        var paper = PaperOption.Create();
         var pages = new Option<string[]>("--pages") { Description = "Only these pages, by name; an unknown name lists them all.", HelpName = "a,b,c", CustomParser = Pages };
         var command = new ChartCommand(
             "booklet",
@@ -35,46 +33,8 @@ internal static class BookletCommand
         var studied = week.Choose(request);
         var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, request.Seed));
         var booklet = Progress.Of("composing pages", request, () => BookletOrder.Compose(study, BookletStudy.Dated(week.Week), only));
-        Progress.Of($"printing {path}", request, () => Print(booklet, path, paper));
+        Progress.Of($"printing {path}", request, () => PrintedFile.Write(booklet, path, paper));
         return ProblemReport.Write(week, studied, request.Quiet);
-    }
-
-    private static int Print(ScoutingBooklet booklet, string path, PaperSize paper)
-    {
-        var html = Path.GetExtension(path).ToLowerInvariant() is ".html" or ".htm";
-        OutputFile.Write(path, stream =>
-        {
-            if (html)
-            {
-                HtmlPrinter.Print(booklet, stream);
-            }
-            else
-            {
-                PdfPrinter.Print(booklet, paper, stream);
-                Reopen(path, stream);
-            }
-        });
-        return 0;
-    }
-
-    /// <summary>Reads what was printed with another library, before it takes the file's place: a page nobody can read is a bug, not a booklet.</summary>
-    private static void Reopen(string path, Stream stream)
-    {
-        foreach (var finding in PdfCheck.Inspect(stream).Findings.Where(f => f.Fault is not PageFault.HalfEmpty))
-        {
-            Console.Error.WriteLine($"{path}, page {finding.Page}: {finding.Fault}: {finding.Words}");
-        }
-    }
-
-    private static PaperSize Paper(ArgumentResult result)
-    {
-        var text = result.Tokens[0].Value.ToLowerInvariant();
-        if (text is not ("letter" or "a4"))
-        {
-            result.AddError($"--paper takes letter or a4, not '{text}'.");
-        }
-
-        return text == "a4" ? PaperSize.A4 : PaperSize.Letter;
     }
 
     private static string[] Pages(ArgumentResult result)

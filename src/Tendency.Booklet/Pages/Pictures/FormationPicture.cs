@@ -44,6 +44,12 @@ internal static class FormationPicture
         ["full house"] = [(-10, 32), (10, 32)],
     };
 
+    /// <summary>Receivers and tight ends of a family, strength to the right, in points from the center; null when the family has no picture.</summary>
+    internal static IReadOnlyList<(double X, bool OnLine)>? Receivers(string family) => s_receivers.GetValueOrDefault(family);
+
+    /// <summary>Backs in front of the deep one, in points from the center and down from the picture's top.</summary>
+    internal static IReadOnlyList<(double X, double Y)> LeadBacks(string family) => s_leadBacks.GetValueOrDefault(family, []);
+
     /// <param name="family">Glossary family of the formation.</param>
     /// <param name="spots">Back's sides seen: weak, middle, strong.</param>
     /// <returns>Null when the family has no picture.</returns>
