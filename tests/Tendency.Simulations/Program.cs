@@ -15,7 +15,10 @@ switch (args)
     case ["fronts", .. var rest]:
         FrontStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 2000, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
+    case ["coverage", .. var rest]:
+        CoverageStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 250, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
+        return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED.");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED; coverage OPPONENTS SEED.");
         return 2;
 }

@@ -39,9 +39,9 @@ public sealed record WithinGroupCorrelation(
     }
 
     /// <summary>
-    /// The estimate cut to [0, 1], 0 if undefined, without the floor. Wilson's 95 % intervals on the effective count then cover 94.4 to
-    /// 96.5 % (250 simulated opponents of 20 cells, 3 to 6 groups, correlation 0 to 0.08, 2 to 8 trials a group); with the floor the same
-    /// opponents of 3 or 4 groups are covered 95 to 97.3 %.
+    /// The estimate cut to [0, 1], 0 if undefined, without the floor. Wilson's 95 % intervals on the effective count then cover 94 to 97 %
+    /// (250 simulated opponents of 20 cells, 3 to 6 groups, correlation 0 to 0.08, 2 to 8 trials a group: the study "coverage" in
+    /// Tendency.Simulations); with the floor, 3 or 4 uncorrelated groups are covered up to 97.2 %.
     /// </summary>
     public double AtLeastZero => Math.Clamp(Estimate ?? 0, 0, 1);
 

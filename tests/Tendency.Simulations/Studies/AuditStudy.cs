@@ -1,6 +1,5 @@
 using System.Text;
 using Tendency.Breakdown.Audits;
-using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
