@@ -24,10 +24,12 @@ public static class PdfPrinter
     /// <param name="booklet">What to print.</param>
     /// <param name="paper">Content breaks alike on both.</param>
     /// <param name="output">Written once, whole, at the end.</param>
+    /// <exception cref="ArgumentException">Two pages share an anchor, or one is not letters, digits and hyphens.</exception>
     public static PrintedBooklet Print(ScoutingBooklet booklet, PaperSize paper, Stream output)
     {
         ArgumentNullException.ThrowIfNull(booklet);
         ArgumentNullException.ThrowIfNull(output);
+        CheckAnchors(booklet);
         var letters = new Letters();
         var sheets = Paginator.Place(booklet, letters);
         using var memory = new MemoryStream();
@@ -48,6 +50,19 @@ public static class PdfPrinter
 
         output.Write(PdfCatalog.Complete(memory.ToArray(), Bookmarks(booklet), "en-US"));
         return new PrintedBooklet(sheets.Count, [.. letters.Replaced]);
+    }
+
+    /// <summary>Anchors become names inside the file: they must be plain and each its own.</summary>
+    private static void CheckAnchors(ScoutingBooklet booklet)
+    {
+        var known = new HashSet<string>(StringComparer.Ordinal) { Paginator.ContentsAnchor };
+        foreach (var anchor in booklet.Pages.Select(page => page.Anchor))
+        {
+            if (anchor.Length == 0 || !anchor.All(letter => char.IsAsciiLetterOrDigit(letter) || letter == '-') || !known.Add(anchor))
+            {
+                throw new ArgumentException($"Page anchors are letters, digits and hyphens, each its own; got '{anchor}'.", nameof(booklet));
+            }
+        }
     }
 
     private static SKDocumentPdfMetadata Properties(ScoutingBooklet booklet)

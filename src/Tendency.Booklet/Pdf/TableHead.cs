@@ -97,21 +97,36 @@ internal sealed class TableHead
             (nameFrom, nameTo) = (left - Room, left + wide + Room);
         }
 
-        var last = LabelSpan(axis, axis.Ticks.Count - 1, axisWidth);
-        var free = double.NegativeInfinity;
+        var every = LabelEvery(axis, axisWidth);
         for (var i = 0; i < axis.Ticks.Count; i++)
         {
             var at = StripMarks.Place(axis, axis.Ticks[i], axisWidth);
             ink.Line(x + at, foot - 3, x + at, foot, 0.4);
             var span = LabelSpan(axis, i, axisWidth);
             var clearOfName = nameFrom is null || span.To < nameFrom || span.From > nameTo;
-            var clearOfLast = i == axis.Ticks.Count - 1 || span.To + Room < last.From;
-            if (clearOfName && clearOfLast && span.From > free)
+            if (clearOfName && i % every == 0)
             {
                 ink.Text(x + at, baseline, Label(axis, i), Scale, Align.Center);
-                free = span.To + Room;
             }
         }
+    }
+
+    /// <summary>The smallest step that labels both ends and keeps labels apart: 0, 20, 40, 60% rather than 0, 10, 30, 60%.</summary>
+    private int LabelEvery(StripAxis axis, double axisWidth)
+    {
+        const double Room = 3;
+        var last = axis.Ticks.Count - 1;
+        for (var step = 1; step < last; step++)
+        {
+            var apart = last % step == 0 && Enumerable.Range(0, last / step).All(i =>
+                LabelSpan(axis, i * step, axisWidth).To + Room < LabelSpan(axis, (i + 1) * step, axisWidth).From);
+            if (apart)
+            {
+                return step;
+            }
+        }
+
+        return Math.Max(1, last);
     }
 
     private (double From, double To) LabelSpan(StripAxis axis, int tick, double axisWidth)

@@ -1,6 +1,8 @@
+using SkiaSharp;
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pdf;
 using Tendency.Booklet.Tests.Demo;
+using UglyToad.PdfPig;
 
 namespace Tendency.Booklet.Tests.Pdf;
 
@@ -58,6 +60,41 @@ public sealed class PdfPrinterTests
 
     [Fact]
     public void Print_DemoBooklet_IsSmall() => Assert.True(Printed(DemoBooklet.Make(), PaperSize.Letter).Length < 600_000);
+
+    [Theory]
+    [InlineData("a b")]
+    [InlineData("")]
+    [InlineData("contents")]
+    public void Print_AnchorThatIsNoName_IsRefused(string anchor) =>
+        Assert.Throws<ArgumentException>(() => Printed(DemoBooklet.Of(new Page(anchor, "A", "A.")), PaperSize.Letter));
+
+    [Fact]
+    public void Print_Logo_StandsOnTheBriefAndMovesNoWord()
+    {
+        using var bitmap = new SKBitmap(120, 40);
+        bitmap.Erase(SKColors.Black);
+        using var png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        var with = DemoBooklet.Make() with { Logo = png.ToArray() };
+        using var stream = new MemoryStream(Printed(with, PaperSize.Letter));
+        using (var document = PdfDocument.Open(stream))
+        {
+            Assert.Equal(1, document.GetPage(1).NumberOfImages);
+        }
+
+        Assert.Empty(PdfCheck.Inspect(stream).Findings);
+        Assert.NotEqual(Printed(DemoBooklet.Make(), PaperSize.Letter), stream.ToArray());
+    }
+
+    [Fact]
+    public void Print_Plots_AreVectorsAndTypeIsEmbedded()
+    {
+        using var document = PdfDocument.Open(Printed(DemoBooklet.Make(), PaperSize.Letter));
+        foreach (var page in document.GetPages())
+        {
+            Assert.Equal(0, page.NumberOfImages);
+            Assert.All(page.Letters.Select(letter => letter.FontName).Distinct(), name => Assert.Contains("+Inter-", name, StringComparison.Ordinal));
+        }
+    }
 
     internal static PdfInspection Inspect(ScoutingBooklet booklet, PaperSize paper = PaperSize.Letter)
     {
