@@ -16,6 +16,8 @@ internal sealed class AuditedCharts
 
     private readonly CategoryColumn _files;
     private readonly NumberColumn _lines;
+    private readonly ILookup<string, int> _setAside;
+    private readonly HashSet<string> _goalFiles;
 
     public AuditedCharts(ReadLog read, PlayLog log, WeekPlan week, Glossary glossary)
     {
@@ -39,6 +41,8 @@ internal sealed class AuditedCharts
             }
         }
 
+        _setAside = read.Problems.Where(p => p.Rule == ReadingRules.UnreadableRequiredCell).ToLookup(p => p.Place.File, p => p.Place.Line);
+        _goalFiles = [.. Enumerable.Range(0, log.Rows).Where(row => Raw(row, ColumnNames.Distance) is ['g' or 'G', ..]).Select(File)];
         Games = [.. Enumerable.Range(0, log.Rows).GroupBy(row => log.Category(ColumnNames.Game)[row], StringComparer.Ordinal).Select(g => new AuditedGame(g.Key, [.. g]))];
     }
 
@@ -63,6 +67,13 @@ internal sealed class AuditedCharts
         return _headers.TryGetValue(file, out var map) && _rows.TryGetValue((file, _lines[row] ?? 0), out var cells) ? map.Cell(cells, column) : "";
     }
 
+    /// <summary>The cell of a row that may have been set aside.</summary>
+    public string RawAt(string file, int line, string column) =>
+        _headers.TryGetValue(file, out var map) && _rows.TryGetValue((file, line), out var cells) ? map.Cell(cells, column) : "";
+
+    /// <summary>Whether a file writes the distance to the goal line as a word.</summary>
+    public bool WritesGoal(string file) => _goalFiles.Contains(file);
+
     public Place Place(int row, string column)
     {
         var file = _files[row];
@@ -72,6 +83,10 @@ internal sealed class AuditedCharts
     public string File(int row) => _files[row];
 
     public int Line(int row) => _lines[row] ?? 0;
+
+    /// <summary>Whether a row that could not be used stands between two rows of a file.</summary>
+    public bool SetAsideBetween(int row, int next) => File(row) == File(next) && _setAside.Contains(File(row))
+        && _setAside[File(row)].Any(line => line > Math.Min(Line(row), Line(next)) && line < Math.Max(Line(row), Line(next)));
 
     /// <summary>A problem with one cell of a play.</summary>
     public Problem Cell(Rule rule, int row, string column, string message, string suggestion = "") =>

@@ -27,6 +27,15 @@ internal static class ClockSlip
 
     private static IEnumerable<string> Slips(string written)
     {
+        // The wrong minute.
+        if (Seconds(written) is int seconds)
+        {
+            foreach (var minutes in new[] { -3, -2, -1, 1, 2, 3 }.Select(off => (seconds / 60) + off).Where(m => m >= 0))
+            {
+                yield return $"{minutes}:{seconds % 60:00}";
+            }
+        }
+
         for (var at = 0; at < written.Length; at++)
         {
             if (written[at] == ':')
@@ -56,7 +65,7 @@ internal static class ClockSlip
         }
     }
 
-    private static int? Seconds(string text)
+    public static int? Seconds(string text)
     {
         var parts = text.Split(':');
         return parts.Length == 2 && parts[0].Length is 1 or 2 && parts[1].Length == 2

@@ -22,18 +22,24 @@ internal static class OrderChecks
         {
             if (!seen.TryAdd(plays[at], at))
             {
-                if (misfits.Contains(seen[plays[at]]) && !misfits.Contains(at) && !RowRepairs.SameSnap(walk.Snaps[rows[seen[plays[at]]]], walk.Snaps[rows[at]]))
+                var same = RowRepairs.SameSnap(walk.Snaps[rows[seen[plays[at]]]], walk.Snaps[rows[at]]);
+                var free = Between(at > 0 ? plays[at - 1] : 0, at + 1 < rows.Count ? plays[at + 1] : int.MaxValue);
+                var first = seen[plays[at]];
+                _ = misfits.Remove(at);
+                _ = misfits.Remove(first);
+                if (!same && (free.Length == 0 || free == Text(plays[at])) && first + 1 < rows.Count && Between(first > 0 ? plays[first - 1] : 0, plays[first + 1]) is { Length: > 0 } earlier)
                 {
-                    // The first of the two does not fit its place: it is reported below.
+                    yield return charts.Cell(SamePlayNumber, rows[first], Play, "another snap below has this number.", earlier);
                     continue;
                 }
 
-                var same = RowRepairs.SameSnap(walk.Snaps[rows[seen[plays[at]]]], walk.Snaps[rows[at]]);
-                var free = Between(at > 0 ? plays[at - 1] : 0, at + 1 < rows.Count ? plays[at + 1] : int.MaxValue);
-                _ = misfits.Remove(at);
-                _ = misfits.Remove(seen[plays[at]]);
                 yield return charts.Cell(SamePlayNumber, rows[at], Play, same ? "the same snap stands above with the same number." : "another snap above has this number.", same ? "delete the row" : free);
             }
+        }
+
+        if (rows.Count > 10 && plays[^1] > plays[^2] + 1 && walk.Follows(rows[^2], rows[^1]) && Enumerable.Range(1, rows.Count - 2).All(at => plays[at] == plays[at - 1] + 1))
+        {
+            yield return charts.Cell(PlayNumber, rows[^1], Play, $"follows play {plays[^2]}.", Text(plays[^2] + 1));
         }
 
         foreach (var at in misfits.Order())
@@ -95,48 +101,60 @@ internal static class OrderChecks
                 continue;
             }
 
-            foreach (var at in misfits)
+            foreach (var at in misfits.Select(misfit => Likelier(misfit)))
             {
-                var previous = Nearest(at, -1);
-                var next = Nearest(at, 1);
-                var high = previous is int p ? clocks[rows[p]]!.Value : 900;
-                var low = next is int n ? clocks[rows[n]]!.Value : 0;
+                var (low, high) = Bounds(at);
                 var written = charts.Raw(rows[at], Clock);
                 if (at == rows.Length - 1 && quarter.Key < 4 && clocks[rows[at]] > 600 && NextQuarter(rows[at], quarter.Key + 1))
                 {
                     yield return charts.Cell(QuarterFalls, rows[at], Quarter, $"quarter {quarter.Key} with {written} left after {charts.Raw(rows[at - 1], Clock)}.", Text(quarter.Key + 1));
-                    continue;
                 }
-
-                if (at == 0 && quarter.Key > 1 && rows.Length > 1 && clocks[rows[0]] < clocks[rows[1]] && clocks[rows[0]] < 120)
+                else if (at == 0 && quarter.Key > 1 && rows.Length > 1 && clocks[rows[0]] < clocks[rows[1]] && clocks[rows[0]] < 120)
                 {
                     yield return charts.Cell(QuarterFalls, rows[at], Quarter, $"quarter {quarter.Key} with {written} left before {charts.Raw(rows[1], Clock)}.", Text(quarter.Key - 1));
-                    continue;
                 }
+                else
+                {
+                    yield return charts.Cell(ClockRises, rows[at], Clock, $"{written} left does not lie between {Time(high)} and {Time(low)}, the clock of the snaps around it.", Meant(at).Text);
+                }
+            }
 
-                yield return charts.Cell(ClockRises, rows[at], Clock, $"{written} left does not lie between {Time(high)} and {Time(low)}, the clock of the snaps around it.", ClockSlip.Meant(written, low, high, Expected(rows, at, previous, next) ?? ((low + high) / 2)));
+            // Of two neighbours either of which may be wrong, the one that a slip mends best.
+            int Likelier(int misfit)
+            {
+                var others = new[] { misfit, misfit - 1, misfit + 1 }.Where(at => at >= 0 && at < rows.Length && (at == misfit || !misfits.Contains(at)) && Rises(misfit, at));
+                return others.MinBy(at => Meant(at).Off);
+            }
+
+            // Whether the clock never rises around two neighbours when the second of them is taken out.
+            bool Rises(int one, int without)
+            {
+                var near = Enumerable.Range(Math.Min(one, without) - 2, 6).Where(at => at >= 0 && at < rows.Length && at != without && (at == one || !misfits.Contains(at))).Select(at => clocks[rows[at]]!.Value).ToArray();
+                return near.Zip(near.Skip(1)).All(pair => pair.First >= pair.Second);
+            }
+
+            (string Text, int Off) Meant(int at)
+            {
+                var (low, high) = Bounds(at);
+                var expected = Expected(at) ?? ((low + high) / 2);
+                var text = ClockSlip.Meant(charts.Raw(rows[at], Clock), low, high, expected);
+                return (text, text.Length == 0 ? int.MaxValue : Math.Abs((ClockSlip.Seconds(text) ?? 0) - expected));
+            }
+
+            (int Low, int High) Bounds(int at)
+            {
+                var before = Enumerable.Range(0, at).Reverse().FirstOrDefault(i => !misfits.Contains(i), -1);
+                var after = Enumerable.Range(at + 1, rows.Length - at - 1).FirstOrDefault(i => !misfits.Contains(i), -1);
+                return (after >= 0 ? clocks[rows[after]]!.Value : 0, before >= 0 ? clocks[rows[before]]!.Value : 900);
             }
 
             // Inside a series about as long as a huddle, or an incomplete pass, takes; between series anything.
-            int? Expected(int[] all, int at, int? previous, int? next) =>
-                next is int n && n == at + 1 && walk.Follows(all[at], all[n]) ? clocks[all[n]]!.Value + Usual(walk.Snaps[all[at]])
-                : previous is int p && p == at - 1 && walk.Follows(all[p], all[at]) ? clocks[all[p]]!.Value - Usual(walk.Snaps[all[p]])
+            int? Expected(int at) =>
+                at + 1 < rows.Length && walk.Follows(rows[at], rows[at + 1]) ? clocks[rows[at + 1]]!.Value + Usual(walk.Snaps[rows[at]])
+                : at > 0 && walk.Follows(rows[at - 1], rows[at]) ? clocks[rows[at - 1]]!.Value - Usual(walk.Snaps[rows[at - 1]])
                 : null;
 
             static int Usual(WalkedSnap snap) => snap.Result is "incomplete" ? 7 : snap.Call == "none" ? 0 : snap.Result == "penalty" ? 6 : 36;
-
-            int? Nearest(int at, int step)
-            {
-                for (var i = at + step; i >= 0 && i < rows.Length; i += step)
-                {
-                    if (!misfits.Contains(i))
-                    {
-                        return i;
-                    }
-                }
-
-                return null;
-            }
         }
 
         bool NextQuarter(int row, int next)

@@ -8,7 +8,7 @@ namespace Tendency.Breakdown.Audits;
 /// <summary>Runs the rules that find a game charted from behind the defense.</summary>
 internal static class SideChecks
 {
-    private const double Beyond = 4;
+    private const double Beyond = 4.5;
 
     public static IEnumerable<Problem> Run(AuditedCharts charts) =>
         charts.Games.SelectMany(game => Hashes(charts, game).Concat(Runs(charts, game)).Concat(Mirrors(charts, game)));
@@ -53,7 +53,7 @@ internal static class SideChecks
         {
             var (here, n) = Agree(game.Rows, pairs);
             var (there, m) = Agree(others, pairs);
-            if (n < 15 || m < 15 || here > 0.5 == there > 0.5)
+            if (n < 20 || m < 20 || here > 0.5 == there > 0.5)
             {
                 continue;
             }

@@ -48,16 +48,27 @@ internal static class UnreadableCells
                 ? (from - to).ToString(CultureInfo.InvariantCulture) : "";
         }
 
-        if (!hasBefore || NextSnap.After(walk.Snaps[before], 0).States is not [var state])
+        string Cell(string name) => charts.RawAt(problem.Place.File, problem.Place.Line, name);
+        var spot = CellReader.TryYardLine(Cell(ColumnNames.BallOn), out var yards) ? yards : (int?)null;
+        var states = !hasBefore ? [] : NextSnap.After(walk.Snaps[before], 0).States
+            .Where(s => column.Name == ColumnNames.Down || Cell(ColumnNames.Down) == Text(s.Down))
+            .Where(s => column.Name == ColumnNames.Distance || !int.TryParse(Cell(ColumnNames.Distance), out var toGo) || s.ToGo is null || s.ToGo == toGo)
+            .Where(s => column.Name == ColumnNames.BallOn || spot is null || s.ToGoal is null || s.ToGoal == spot).ToArray();
+        if (states is not [var state])
         {
-            return "";
+            // A first down can be told from the row itself.
+            return column.Name == ColumnNames.Distance && Cell(ColumnNames.Down) == "1" && states.Length == 0 && spot is int left ? ToGo(Math.Min(10, left), left) : "";
         }
+
+        string ToGo(int? toGo, int? toGoal) => toGo is not int number ? "" : toGo == toGoal && charts.WritesGoal(problem.Place.File) ? "goal" : Text(number);
 
         return column.Name switch
         {
-            ColumnNames.Down => state.Down.ToString(CultureInfo.InvariantCulture),
-            ColumnNames.Distance => state.ToGo?.ToString(CultureInfo.InvariantCulture) ?? "",
+            ColumnNames.Down => Text(state.Down),
+            ColumnNames.Distance => ToGo(state.ToGo, state.ToGoal),
             _ => state.ToGoal is int toGoal and >= 1 and <= 99 ? CellReader.YardLine(toGoal) : "",
         };
     }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

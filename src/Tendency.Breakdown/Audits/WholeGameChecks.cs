@@ -11,7 +11,12 @@ internal static partial class WholeGameChecks
 {
     private const int LeastBlock = 6;
 
-    public static IEnumerable<Problem> Run(AuditedCharts charts) => PastedGames(charts).Concat(charts.Games.SelectMany(game => PastedBlocks(charts, game))).Concat(WrongTeams(charts)).Concat(Dates(charts));
+    public static IEnumerable<Problem> Run(AuditedCharts charts)
+    {
+        // Down and distance alone repeat by themselves; only with gains do equal blocks mean a paste.
+        var pasted = charts.Log.IsCharted(Gain) ? PastedGames(charts).Concat(charts.Games.SelectMany(game => PastedBlocks(charts, game))) : [];
+        return pasted.Concat(WrongTeams(charts)).Concat(Dates(charts));
+    }
 
     private static string KeyOf(AuditedCharts charts, int row) =>
         string.Join('|', charts.Log.Category(Down)[row], charts.Log.Number(Distance)[row], charts.Log.Number(YardsToGoal)[row], charts.Log.Number(Gain)[row], charts.Calls[row], charts.Log.Category(Result)[row]);

@@ -213,6 +213,11 @@ internal sealed class MistakePlanter(ChartSheet sheet, Chance chance)
     private string Misspell(string word)
     {
         var at = chance.Between(1, word.Length - 2);
+        while (word[at] == ' ' || word[at + 1] == ' ' || word[at] == word[at + 1])
+        {
+            at = chance.Between(1, word.Length - 2);
+        }
+
         return chance.Between(0, 2) switch
         {
             0 => word.Remove(at, 1),

@@ -118,7 +118,9 @@ internal static class CellRepairs
 
         foreach (var effect in new[] { "replay", "declined", "added on", "offset" }.Where(effect => effect != snap.Effect))
         {
-            yield return Changed(drive, at, RepairKind.Penalty, ColumnNames.PenaltyEffect, effect, 0.3, snap with { Effect = effect });
+            // A replayed down keeps no gain, the others keep it.
+            var cost = effect is "replay" or "offset" == (snap.Result == "penalty" || snap.Gain is null) ? 0.2 : 0.3;
+            yield return Changed(drive, at, RepairKind.Penalty, ColumnNames.PenaltyEffect, effect, cost, snap with { Effect = effect });
         }
 
         var other = snap.PenaltyOn == "offense" ? "defense" : "offense";

@@ -24,6 +24,9 @@ internal sealed record Drive(IReadOnlyList<WalkedSnap> Snaps, int Slack, bool Kn
         return broken;
     }
 
+    /// <summary>The part of <see cref="Broken"/> that lies between snaps.</summary>
+    public int BrokenSteps() => Start() + Enumerable.Range(0, Snaps.Count - 1).Sum(Link);
+
     /// <summary>What is broken in a snap itself and in the step that led to it.</summary>
     public int BrokenAt(int at) => Within(Snaps[at]) + (at == 0 ? Start() : Link(at - 1));
 
@@ -92,8 +95,8 @@ internal sealed record Drive(IReadOnlyList<WalkedSnap> Snaps, int Slack, bool Kn
         broken += plays && snap.Result is "incomplete" or "interception" && snap.Gain is int n && n != 0 ? 1 : 0;
         broken += plays && snap.Result == "sack" && snap.Gain > 0 ? 1 : 0;
 
-        // A declined flag leaves the play its own result.
-        broken += snap is { Result: "penalty", Effect: "declined", Gain: null } ? 1 : 0;
+        // A flag declined or added on leaves the play its own result.
+        broken += snap is { Result: "penalty", Effect: "declined" or "added on", Gain: null } ? 1 : 0;
         return broken;
     }
 

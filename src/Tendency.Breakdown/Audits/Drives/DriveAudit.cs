@@ -101,11 +101,16 @@ internal sealed class DriveAudit
         foreach (var drive in mended)
         {
             ReportHalftime(drive);
-            var (repairs, after) = RepairSearch.Mend(drive);
+            var (repairs, after) = RepairSearch.Mend(WithKnownGaps(drive));
             foreach (var row in repairs.GroupBy(repair => RowOf(repair)))
             {
                 // Two cells of one row that do not follow: no single slip, so no value is proposed.
                 _problems.Add(row.Count() == 1 ? DriveFindings.Of(_charts, row.First()) : DriveFindings.SeveralCells(_charts, [.. row]));
+            }
+
+            if (after.Start() > 0 && after.Snaps[0] is { Down: 1 } first)
+            {
+                _problems.Add(_charts.Cell(RowRules.FirstDownDistance, first.Row, Distance, $"the series starts with 1 & {first.ToGo}; was there a flag before?"));
             }
 
             Enumerable.Range(0, after.Snaps.Count - 1).Where(at => after.Link(at) > 0).ToList().ForEach(at => _problems.Add(DriveFindings.Unmended(_charts, after, at)));
@@ -146,6 +151,14 @@ internal sealed class DriveAudit
         return off >= RoundedStepsLeast && off > RoundedShareLeast * steps;
     }
 
+    // Where a row was set aside the reader has said so; the walk does not miss it again.
+    private Drive WithKnownGaps(Drive drive)
+    {
+        var gaps = Enumerable.Range(0, drive.Snaps.Count - 1).Where(at => _charts.SetAsideBetween(drive.Snaps[at].Row, drive.Snaps[at + 1].Row)).ToHashSet();
+        var first = drive.Snaps[0].Row;
+        return drive with { Gaps = gaps, GapBefore = first > 0 && _charts.SetAsideBetween(first - 1, first) };
+    }
+
     private static int RowOf(Repair repair) => repair.Before.Snaps[Math.Max(0, repair.At)].Row + (repair.Kind is RepairKind.MissingSnap ? -1_000_000 : 0);
 
     private void ReportStop(Drive drive, Drive next)
@@ -164,7 +177,8 @@ internal sealed class DriveAudit
     {
         for (var at = 0; at + 1 < drive.Snaps.Count; at++)
         {
-            if (drive.Snaps[at].Quarter is 1 or 2 && drive.Snaps[at + 1].Quarter is 3 or 4 && drive.Link(at) > 0)
+            if (drive.Snaps[at].Quarter is 1 or 2 && drive.Snaps[at + 1].Quarter is 3 or 4
+                && drive.Snaps.Take(at).All(snap => snap.Quarter is null or <= 2) && drive.Snaps.Skip(at + 2).All(snap => snap.Quarter is null or >= 3))
             {
                 _problems.Add(_charts.Cell(DriveRules.HalftimeInside, drive.Snaps[at + 1].Row, Series, $"series {drive.Snaps[at].Series} goes on after halftime."));
             }

@@ -45,6 +45,11 @@ internal static class DriveFindings
     {
         var snap = repair.Before.Snaps[repair.At];
         var typed = charts.Raw(snap.Row, repair.Column);
+        if (repair.Kind == RepairKind.Distance && repair.Mended.Snaps[repair.At].ToGo == snap.ToGoal && charts.WritesGoal(charts.File(snap.Row)))
+        {
+            repair = repair with { Value = "goal" };
+        }
+
         if (OfRowAlone(repair, snap) is { } alone)
         {
             return charts.Cell(alone, snap.Row, repair.Column, $"{snap.Result} with a gain of {snap.Gain}.", repair.Value);

@@ -24,8 +24,13 @@ internal static class RepairSearch
         return (repairs, current);
     }
 
+    // A row that contradicts itself is left to the rules of rows unless its result says which cell is wrong.
+    private static bool TellsItself(Repair repair) =>
+        repair.Kind is RepairKind.Penalty or RepairKind.Result || (repair.Kind == RepairKind.Touchdown && repair.Value.Length > 0) || (repair.Kind == RepairKind.Gain && repair.Before.Snaps[repair.At].Result is "incomplete" or "sack" or "interception");
+
     private static Repair? Best(Drive drive, int broken)
     {
+        var steps = drive.BrokenSteps();
         var near = new SortedSet<int>();
         for (var at = 0; at < drive.Snaps.Count; at++)
         {
@@ -37,7 +42,7 @@ internal static class RepairSearch
 
         return near.SelectMany(at => CellRepairs.Of(drive, at).Concat(RowRepairs.Of(drive, at)))
             .Select(repair => repair with { Before = drive, Explains = broken - repair.Mended.Broken() })
-            .Where(repair => repair.Explains > 0)
+            .Where(repair => repair.Explains > 0 && (repair.Mended.BrokenSteps() < steps || TellsItself(repair)))
             .OrderByDescending(repair => repair.Worth)
             .FirstOrDefault();
     }
