@@ -25,9 +25,7 @@ public static class Audit
         var walk = new DriveAudit(charts);
         Problem[] found = [.. walk.Problems, .. BallChecks.Run(charts, walk), .. CallChecks.Run(charts), .. OrderChecks.Run(charts, walk), .. SeriesChecks.Run(charts, walk),
             .. WordChecks.Run(charts), .. CoverageChecks.Run(charts), .. WholeGameChecks.Run(charts), .. SideChecks.Run(charts)];
-        var dates = found.Where(p => p.Rule == GameRules.SpreadsheetDate).Select(p => (p.Place.File, p.Place.Line)).ToHashSet();
-        var reading = read.Problems.Where(p => !(p.Rule.Code is "T101" or "T102" && dates.Contains((p.Place.File, p.Place.Line))));
-        Problem[] all = [.. Suppressed.Without(reading.Select(p => UnreadableCells.WithSuggestion(charts, walk, p)).Concat(found))
+        Problem[] all = [.. Suppressed.Without(read.Problems.Concat(found).Select(p => UnreadableCells.WithSuggestion(charts, walk, p)))
             .OrderBy(p => p.Rule.Severity).ThenBy(p => p.Place.File, StringComparer.Ordinal).ThenBy(p => p.Place.Line).ThenBy(p => p.Rule.Code, StringComparer.Ordinal)];
         var notRun = RuleCatalogue.Checked.Select(rule => new RuleNotRun(rule.Rule, [.. rule.Needs.Where(column => !derived.IsCharted(column))])).Where(rule => rule.Columns.Count > 0).ToArray();
         return new AuditReport(all, notRun, Summary(derived.Rows, all, notRun.Length), [.. all.Select(Proposed).OfType<Correction>()]);
@@ -38,7 +36,7 @@ public static class Audit
             ? new Correction(problem.Place.File, problem.Place.Line, problem.Place.Column, problem.Value, problem.Suggestion)
             : null;
 
-    private static bool IsCell(Problem problem) => problem.Rule.Code[0] is 'D' or 'R' or 'P' or 'W' or 'G' || problem.Rule.Code is "T101" or "T102";
+    private static bool IsCell(Problem problem) => problem.Rule.Code[0] is 'D' or 'R' or 'P' or 'W' or 'G' || problem.Rule.Code is "T101" or "T102" or "T105";
 
     private static string Summary(int plays, IReadOnlyList<Problem> problems, int notRun)
     {

@@ -41,7 +41,7 @@ internal sealed class AuditedCharts
             }
         }
 
-        _setAside = read.Problems.Where(p => p.Rule == ReadingRules.UnreadableRequiredCell).ToLookup(p => p.Place.File, p => p.Place.Line);
+        _setAside = read.Problems.Where(p => p.Rule == ReadingRules.UnreadableRequiredCell || p.Rule == ReadingRules.SpreadsheetDamage || p.Rule == ReadingRules.NothingCharted).ToLookup(p => p.Place.File, p => p.Place.Line);
         _goalFiles = [.. Enumerable.Range(0, log.Rows).Where(row => Raw(row, ColumnNames.Distance) is ['g' or 'G', ..]).Select(File)];
         Games = [.. Enumerable.Range(0, log.Rows).GroupBy(row => log.Category(ColumnNames.Game)[row], StringComparer.Ordinal).Select(g => new AuditedGame(g.Key, [.. g]))];
     }
@@ -95,10 +95,6 @@ internal sealed class AuditedCharts
     /// <summary>A problem with a game or a file as a whole, placed at its first row.</summary>
     public Problem Whole(Rule rule, int row, string column, string message, string suggestion = "") =>
         new(rule, Place(row, column), "", message, suggestion);
-
-    public IEnumerable<(string File, int Line, Func<string, string> Cell)> RawRows() =>
-        Read.Sheets.Where(sheet => _headers.ContainsKey(sheet.File))
-            .SelectMany(sheet => sheet.Rows.Select(row => (sheet.File, row.Line, (Func<string, string>)(column => _headers[sheet.File].Cell(row, column)))));
 
     /// <summary>The column of ours that a file's header names, or null.</summary>
     public ChartColumn? ColumnOf(string file, string header) =>

@@ -9,8 +9,27 @@ namespace Tendency.Breakdown.Audits;
 /// <summary>Runs the rules about ball, gain and flag of a row, on the snaps as the drive walk mended them.</summary>
 internal static class BallChecks
 {
+    private const double NearlyAlways = 0.9;
+
     public static IEnumerable<Problem> Run(AuditedCharts charts, DriveAudit walk) =>
-        walk.Snaps.SelectMany(snap => Of(charts, snap, walk));
+        walk.Snaps.SelectMany(snap => Of(charts, snap, walk)).Concat(charts.Games.SelectMany(game => Blank(charts, walk, game)));
+
+    private static IEnumerable<Problem> Blank(AuditedCharts charts, DriveAudit walk, AuditedGame game)
+    {
+        var plays = game.Rows.Select(row => walk.Snaps[row])
+            .Where(snap => snap.Down is not null && snap.Call is "run" or "pass" or "rpo" && snap.Effect is not ("replay" or "offset") && snap.Result is not ("penalty" or "incomplete" or "interception" or "fumble")).ToArray();
+        var blank = plays.Where(snap => snap.Gain is null && charts.Raw(snap.Row, Gain).Length == 0).ToArray();
+        foreach (var snap in plays.Length - blank.Length >= NearlyAlways * plays.Length ? blank : [])
+        {
+            yield return charts.Cell(GainBlank, snap.Row, Gain, "the gain is blank.", Moved(snap, walk.After(snap.Row)) is int moved ? Text(moved) : "");
+        }
+    }
+
+    /// <summary>Yards between a snap and the next of its drive; null when the charts do not say.</summary>
+    internal static int? Moved(WalkedSnap snap, WalkedSnap? next) =>
+        snap is { Touchdown: true, ToGoal: int left } ? left
+        : next is null || snap.Effect.Length > 0 ? null
+        : snap.ToGoal - next.ToGoal ?? (next.Down == snap.Down + 1 ? snap.ToGo - next.ToGo : null);
 
     private static IEnumerable<Problem> Of(AuditedCharts charts, WalkedSnap snap, DriveAudit walk)
     {

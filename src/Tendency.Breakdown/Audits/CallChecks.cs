@@ -130,5 +130,6 @@ internal static class CallChecks
     }
 
     private static bool LooksLikeKneel(PlayLog log, int row) =>
-        log.Number(Gain)[row] is <= -1 and >= -3 && log.Number(Quarter)[row] is 2 or 4 && log.Number(Clock)[row] <= 120 && (log.Number(Margin)[row] ?? 0) >= 0;
+        log.Number(Gain)[row] is <= -1 and >= -3 && log.Number(Quarter)[row] is 2 or 4 && log.Number(Clock)[row] <= 120
+        && (log.Number(Quarter)[row] == 2 || (log.Number(Margin)[row] ?? 0) >= 0);
 }

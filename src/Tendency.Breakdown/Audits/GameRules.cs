@@ -17,12 +17,11 @@ internal static class GameRules
     public static readonly Rule GamePastedTwice = new("G109", Severity.Error, "a game is in the charts twice", "Delete one of the two.", "Two games agree in down, distance, gain and call on at least 80 % of their rows, 15 at least.");
     public static readonly Rule BlockPastedTwice = new("G110", Severity.Error, "a block of rows is pasted twice", "Delete the second block.", "At least six rows in a row agree with earlier ones of the game in down, distance, ball_on, gain and call.");
     public static readonly Rule WrongTeam = new("G111", Severity.Error, "the chart seems to be of the wrong team", "Correct offense and defense, or take the chart out.", "The team that has the ball in all other games only defends in this one.");
-    public static readonly Rule Mirrored = new("G112", Severity.Warning, "left and right seem exchanged", "Look at two or three snaps on film; the camera may have stood behind the defense.", "Wide runs end on the far hash more often than on the near one, or side, strength and hash go together the other way round than in the other games (z of the difference beyond 4.5, from 20 snaps on).");
-    public static readonly Rule SpreadsheetDate = new("G113", Severity.Error, "a spreadsheet made a date of a cell", "Format the column as text and write the value again.", "A cell of personnel, down or distance reads as day and month.");
+    public static readonly Rule Mirrored = new("G112", Severity.Warning, "left and right seem exchanged", "Look at two or three snaps on film; the camera may have stood behind the defense.", "Runs leave the ball on the other hash where in the other games they leave it on their own (odds of a thousand to one, hash with strength and run side counted half), or two sides go together the other way round than in the other games (z of the difference beyond 4.5, from 20 snaps on).");
 
     public static IReadOnlyList<CheckedRule> All { get; } =
     [
         new(FewSnaps), new(HashShares, Hash), new(OneSided, RunSide), new(NeverChanges), new(DefaultLeftIn), new(ManyBlank), new(StopsBeingCharted), new(ManyUnknown, RunScheme),
-        new(GamePastedTwice, Gain), new(BlockPastedTwice, Gain), new(WrongTeam, Offense, Defense), new(Mirrored, Hash, RunSide), new(SpreadsheetDate),
+        new(GamePastedTwice, Gain), new(BlockPastedTwice, Gain), new(WrongTeam, Offense, Defense), new(Mirrored, Hash, RunSide),
     ];
 }

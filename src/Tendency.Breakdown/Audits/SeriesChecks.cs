@@ -10,6 +10,7 @@ namespace Tendency.Breakdown.Audits;
 internal static class SeriesChecks
 {
     private const double HabitShare = 0.1;
+    private const int OneScore = 8;
 
     public static IEnumerable<Problem> Run(AuditedCharts charts, DriveAudit walk) =>
         charts.Games.SelectMany(game => Hashes(charts, game, walk, HashAfterIncomplete, snap => snap.Result == "incomplete" && snap.Effect is "" or "declined")
@@ -47,6 +48,11 @@ internal static class SeriesChecks
     private static IEnumerable<Problem> Margins(AuditedCharts charts, AuditedGame game)
     {
         var margin = charts.Log.Number(Margin);
+        foreach (var row in OtherBench(charts, game))
+        {
+            yield return charts.Cell(MarginInSeries, row, Margin, $"the margin is {margin[row]}, before and after it is near {-margin[row]}.", $"{-margin[row]}");
+        }
+
         foreach (var rows in SeriesOf(charts, game).Select(series => series.Where(row => margin[row] is not null && charts.Log.Category(Down)[row] != "try").ToArray()).Where(rows => rows.Length >= 3))
         {
             var common = rows.GroupBy(row => margin[row]!.Value).OrderByDescending(group => group.Count()).ToArray();
@@ -54,6 +60,26 @@ internal static class SeriesChecks
             {
                 var row = common[1].Single();
                 yield return charts.Cell(MarginInSeries, row, Margin, $"the margin is {margin[row]}, in the rest of the series {common[0].Key}.", common[0].Key.ToString(CultureInfo.InvariantCulture));
+            }
+        }
+    }
+
+    // One snap whose margin has the wrong sign: turned round it is within one score of the snaps on both sides, as it stands of neither.
+    private static IEnumerable<int> OtherBench(AuditedCharts charts, AuditedGame game)
+    {
+        var margin = charts.Log.Number(Margin);
+        var offense = charts.Log.Category(Offense);
+        foreach (var team in game.Rows.Where(row => margin[row] is not null).GroupBy(row => offense.Codes[row]))
+        {
+            var rows = team.ToArray();
+            for (var at = 0; at < rows.Length; at++)
+            {
+                int[] around = [.. new[] { at - 1, at + 1 }.Where(i => i >= 0 && i < rows.Length).Select(i => margin[rows[i]]!.Value)];
+                var here = margin[rows[at]]!.Value;
+                if (around.Length > 0 && around.All(other => Math.Abs(here - other) > OneScore && Math.Abs(-here - other) <= OneScore) && around.Any(other => other == -here))
+                {
+                    yield return rows[at];
+                }
             }
         }
     }

@@ -9,6 +9,7 @@ namespace Tendency.Breakdown.Audits;
 internal static class SideChecks
 {
     private const double Beyond = 4.5;
+    private const double ThousandToOne = 6.9;
 
     public static IEnumerable<Problem> Run(AuditedCharts charts) =>
         charts.Games.SelectMany(game => Hashes(charts, game).Concat(Runs(charts, game)).Concat(Mirrors(charts, game)));
@@ -49,6 +50,13 @@ internal static class SideChecks
     {
         var log = charts.Log;
         var others = charts.Games.Where(other => other.Name != game.Name).SelectMany(other => other.Rows).ToArray();
+        var against = HashEvidence(charts, game.Rows, others);
+        if (against > ThousandToOne)
+        {
+            yield return charts.Whole(Mirrored, game.Rows[0], Hash, $"{game.Name}: hash and sides go together the other way round than in the other games; one of them seems charted from behind the defense.");
+            yield break;
+        }
+
         foreach (var (name, pairs) in Pairs(log, charts))
         {
             var (here, n) = Agree(game.Rows, pairs);
@@ -66,6 +74,21 @@ internal static class SideChecks
                 yield break;
             }
         }
+    }
+
+    // Log odds that the hash is mirrored against the sides: where the ball lies after a run tells most, habits of strength and side vary from game to game.
+    private static double HashEvidence(AuditedCharts charts, IReadOnlyList<int> rows, IReadOnlyList<int> others)
+    {
+        var evidence = 0.0;
+        foreach (var ((_, agrees), weight) in Pairs(charts.Log, charts).Zip([1.0, 0.5, 0.5]))
+        {
+            var (here, n) = Agree(rows, agrees);
+            var (there, m) = Agree(others, agrees);
+            var share = ((there * m) + 2) / (m + 4);
+            evidence += n == 0 || m < 20 ? 0 : weight * n * (1 - (2 * here)) * Math.Log(share / (1 - share));
+        }
+
+        return evidence;
     }
 
     private static IEnumerable<(string Name, Func<int, bool?> Agrees)> Pairs(PlayLog log, AuditedCharts charts)

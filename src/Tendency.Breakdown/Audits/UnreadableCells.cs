@@ -12,13 +12,16 @@ internal static class UnreadableCells
 {
     public static Problem WithSuggestion(AuditedCharts charts, DriveAudit walk, Problem problem)
     {
-        if (problem.Suggestion.Length > 0 || problem.Rule.Code is not ("T101" or "T102") || charts.ColumnOf(problem.Place.File, problem.Place.Column) is not { } column)
+        // A date put back into figures, 10-10, is no distance yet.
+        var useless = problem.Rule == ReadingRules.SpreadsheetDamage && problem.Place.Column.Length > 0 && problem.Suggestion.Contains('-', StringComparison.Ordinal);
+        if ((problem.Suggestion.Length > 0 && !useless) || problem.Rule.Code is not ("T101" or "T102" or "T105") || charts.ColumnOf(problem.Place.File, problem.Place.Column) is not { } column)
         {
             return problem;
         }
 
-        var meant = column.Kind == CellKind.Choice && column.Name != ColumnNames.Down && problem.Value.Length > 0 ? NearestChoice(column, problem.Value) : FromTheDrive(walk, charts, problem, column);
-        return meant.Length == 0 ? problem : problem with { Suggestion = meant };
+        var meant = column.Name == ColumnNames.Personnel ? UsualPeople(charts, problem) : FromTheDrive(walk, charts, problem, column);
+        meant = meant.Length == 0 && column.Kind == CellKind.Choice && problem.Value.Length > 0 ? NearestChoice(column, problem.Value) : meant;
+        return meant.Length == 0 && !useless ? problem : problem with { Suggestion = meant };
     }
 
     private static string NearestChoice(ChartColumn column, string value)
@@ -29,6 +32,17 @@ internal static class UnreadableCells
             .Where(c => c.Distance <= (key.Length <= 3 ? 1 : 2) && c.Distance < key.Length)
             .OrderBy(c => c.Distance).ThenByDescending(c => column.Choices.Contains(c.choice)).Select(c => c.choice).FirstOrDefault();
         return nearest is null ? "" : column.Choices.Contains(nearest) ? nearest : column.AlsoWritten[nearest];
+    }
+
+    // The people the same formation usually has, if one slip away from what is written.
+    private static string UsualPeople(AuditedCharts charts, Problem problem)
+    {
+        var formation = Glossary.Key(FormationWord.Of(charts.RawAt(problem.Place.File, problem.Place.Line, ColumnNames.Formation)).Shape);
+        var people = charts.Log.Category(ColumnNames.Personnel);
+        var usual = Enumerable.Range(0, charts.Log.Rows)
+            .Where(row => people.Codes[row] != 0 && Glossary.Key(charts.Log.Category(ColumnNames.Formation)[row]) == formation)
+            .GroupBy(row => people[row], StringComparer.Ordinal).OrderByDescending(group => group.Count()).Select(group => group.Key);
+        return usual.FirstOrDefault(word => EditDistance.Between(word, problem.Value) == 1) ?? "";
     }
 
     private static string FromTheDrive(DriveAudit walk, AuditedCharts charts, Problem problem, ChartColumn column)
@@ -44,8 +58,7 @@ internal static class UnreadableCells
         var here = Array.FindIndex(rows, row => charts.Line(row) == problem.Place.Line);
         if (column.Name == ColumnNames.Gain)
         {
-            return here >= 0 && here + 1 < rows.Length && walk.Snaps[rows[here]] is { ToGoal: int from, Effect: "" } snap && walk.Snaps[rows[here + 1]] is { ToGoal: int to, Down: > 1 } next && next.Series == snap.Series
-                ? (from - to).ToString(CultureInfo.InvariantCulture) : "";
+            return here >= 0 && BallChecks.Moved(walk.Snaps[rows[here]], walk.After(rows[here])) is int moved ? Text(moved) : "";
         }
 
         string Cell(string name) => charts.RawAt(problem.Place.File, problem.Place.Line, name);

@@ -1,13 +1,11 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using Tendency.Breakdown.Problems;
 using static Tendency.Breakdown.Audits.GameRules;
 using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 
 namespace Tendency.Breakdown.Audits;
 
-/// <summary>Runs the rules about pasted, foreign and spreadsheet-damaged rows.</summary>
-internal static partial class WholeGameChecks
+/// <summary>Runs the rules about pasted and foreign rows.</summary>
+internal static class WholeGameChecks
 {
     private const int LeastBlock = 6;
 
@@ -15,7 +13,7 @@ internal static partial class WholeGameChecks
     {
         // Down and distance alone repeat by themselves; only with gains do equal blocks mean a paste.
         var pasted = charts.Log.IsCharted(Gain) ? PastedGames(charts).Concat(charts.Games.SelectMany(game => PastedBlocks(charts, game))) : [];
-        return pasted.Concat(WrongTeams(charts)).Concat(Dates(charts));
+        return pasted.Concat(WrongTeams(charts));
     }
 
     private static string KeyOf(AuditedCharts charts, int row) =>
@@ -86,27 +84,4 @@ internal static partial class WholeGameChecks
 
         HashSet<string> Set(AuditedGame game, Charts.CategoryColumn column) => [.. game.Rows.Select(row => column[row]).Where(team => team.Length > 0)];
     }
-
-    // A spreadsheet turns 1-2 into 2-Jan; the two numbers are still there.
-    private static IEnumerable<Problem> Dates(AuditedCharts charts)
-    {
-        foreach (var (file, line, cell) in charts.RawRows())
-        {
-            foreach (var name in new[] { Personnel, Down, Distance })
-            {
-                if (DayAndMonth().Match(cell(name)) is { Success: true } match)
-                {
-                    var day = match.Groups["day"].Value;
-                    var month = (Array.IndexOf(s_months, match.Groups["month"].Value.ToLowerInvariant()) + 1).ToString(CultureInfo.InvariantCulture);
-                    yield return new Problem(SpreadsheetDate, new Place(file, line, name), cell(name), $"'{cell(name)}' looks like a date that a spreadsheet made of '{month}-{day}'.",
-                        name == Personnel && month.Length == 1 && day.Length == 1 ? month + day : "");
-                }
-            }
-        }
-    }
-
-    private static readonly string[] s_months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-
-    [GeneratedRegex("^(?:0?(?<day>\\d{1,2})[-. ](?<month>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)|(?<month>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[-. ]0?(?<day>\\d{1,2}))(?:[-. ]\\d{2,4})?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex DayAndMonth();
 }
