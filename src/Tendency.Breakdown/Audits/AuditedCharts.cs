@@ -15,9 +15,11 @@ internal sealed class AuditedCharts
     private const int MostTitleRows = 50;
 
     private readonly CategoryColumn _files;
+    private Dictionary<string, string[]>? _people;
     private readonly NumberColumn _lines;
-    private readonly ILookup<string, int> _setAside;
+    private readonly Dictionary<string, int[]> _setAside;
     private readonly HashSet<string> _goalFiles;
+    private readonly Dictionary<string, int[]> _rowsByFile;
 
     public AuditedCharts(ReadLog read, PlayLog log, WeekPlan week, Glossary glossary)
     {
@@ -41,7 +43,9 @@ internal sealed class AuditedCharts
             }
         }
 
-        _setAside = read.Problems.Where(p => p.Rule == ReadingRules.UnreadableRequiredCell || p.Rule == ReadingRules.SpreadsheetDamage || p.Rule == ReadingRules.NothingCharted).ToLookup(p => p.Place.File, p => p.Place.Line);
+        _setAside = read.Problems.Where(p => p.Rule == ReadingRules.UnreadableRequiredCell || p.Rule == ReadingRules.SpreadsheetDamage || p.Rule == ReadingRules.NothingCharted)
+            .GroupBy(p => p.Place.File, StringComparer.Ordinal).ToDictionary(file => file.Key, file => file.Select(p => p.Place.Line).Distinct().Order().ToArray(), StringComparer.Ordinal);
+        _rowsByFile = Enumerable.Range(0, log.Rows).GroupBy(File, StringComparer.Ordinal).ToDictionary(file => file.Key, file => file.OrderBy(Line).ToArray(), StringComparer.Ordinal);
         _goalFiles = [.. Enumerable.Range(0, log.Rows).Where(row => Raw(row, ColumnNames.Distance) is ['g' or 'G', ..]).Select(File)];
         Games = [.. Enumerable.Range(0, log.Rows).GroupBy(row => log.Category(ColumnNames.Game)[row], StringComparer.Ordinal).Select(g => new AuditedGame(g.Key, [.. g]))];
     }
@@ -56,6 +60,14 @@ internal sealed class AuditedCharts
 
     /// <summary>Games in order of first appearance, rows in the order of the file.</summary>
     public IReadOnlyList<AuditedGame> Games { get; }
+
+    /// <summary>The personnel of a formation, the commonest first.</summary>
+    /// <param name="formation">Key of the shape.</param>
+    public IReadOnlyList<string> PeopleOf(string formation) => (_people ??= Enumerable.Range(0, Log.Rows)
+        .Where(row => Log.Category(ColumnNames.Personnel).Codes[row] != 0)
+        .GroupBy(row => Tendency.Breakdown.Glossaries.Glossary.Key(Log.Category(ColumnNames.Formation)[row]), row => Log.Category(ColumnNames.Personnel)[row], StringComparer.Ordinal)
+        .ToDictionary(group => group.Key, group => (string[])[.. group.GroupBy(word => word, StringComparer.Ordinal).OrderByDescending(g => g.Count()).Select(g => g.Key)], StringComparer.Ordinal))
+        .GetValueOrDefault(formation, []);
 
     /// <summary>The call as charted.</summary>
     public CategoryColumn Calls { get; }
@@ -85,8 +97,28 @@ internal sealed class AuditedCharts
     public int Line(int row) => _lines[row] ?? 0;
 
     /// <summary>Whether a row that could not be used stands between two rows of a file.</summary>
-    public bool SetAsideBetween(int row, int next) => File(row) == File(next) && _setAside.Contains(File(row))
-        && _setAside[File(row)].Any(line => line > Math.Min(Line(row), Line(next)) && line < Math.Max(Line(row), Line(next)));
+    public bool SetAsideBetween(int row, int next) => File(row) == File(next) && _setAside.ContainsKey(File(row))
+        && FirstAfter(_setAside[File(row)], Math.Min(Line(row), Line(next))) < Math.Max(Line(row), Line(next));
+
+    /// <summary>The row of the log that stands at a line, and the last one above it; null where there is none.</summary>
+    public (int? At, int? Above) RowsAround(string file, int line)
+    {
+        if (!_rowsByFile.TryGetValue(file, out var rows))
+        {
+            return (null, null);
+        }
+
+        var index = Array.BinarySearch(rows, -1, Comparer<int>.Create((a, b) => (a < 0 ? line : Line(a)).CompareTo(b < 0 ? line : Line(b))));
+        var above = (index < 0 ? ~index : index) - 1;
+        return (index >= 0 ? rows[index] : null, above >= 0 ? rows[above] : null);
+    }
+
+    private static int FirstAfter(int[] lines, int line)
+    {
+        var index = Array.BinarySearch(lines, line + 1);
+        index = index < 0 ? ~index : index;
+        return index < lines.Length ? lines[index] : int.MaxValue;
+    }
 
     /// <summary>A problem with one cell of a play.</summary>
     public Problem Cell(Rule rule, int row, string column, string message, string suggestion = "") =>

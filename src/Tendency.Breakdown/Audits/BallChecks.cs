@@ -16,6 +16,12 @@ internal static class BallChecks
 
     private static IEnumerable<Problem> Blank(AuditedCharts charts, DriveAudit walk, AuditedGame game)
     {
+        if (!charts.Log.IsCharted(Result))
+        {
+            // A flag that wiped the play out could not be told from a gain left blank.
+            yield break;
+        }
+
         var plays = game.Rows.Select(row => walk.Snaps[row])
             .Where(snap => snap.Down is not null && snap.Call is "run" or "pass" or "rpo" && snap.Effect is not ("replay" or "offset") && snap.Result is not ("penalty" or "incomplete" or "interception" or "fumble")).ToArray();
         var blank = plays.Where(snap => snap.Gain is null && charts.Raw(snap.Row, Gain).Length == 0).ToArray();

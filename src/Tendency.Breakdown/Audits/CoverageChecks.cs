@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Problems;
 using static Tendency.Breakdown.Audits.GameRules;
@@ -15,8 +16,11 @@ internal static class CoverageChecks
     private static readonly string[] s_ofPasses = [PassConcept];
     private static readonly string[] s_defaults = [Hash, Personnel, BackSide, Front, Coverage, RunSide, Strength];
 
-    public static IEnumerable<Problem> Run(AuditedCharts charts) =>
-        charts.Games.SelectMany(game => Size(charts, game).Concat(Blanks(charts, game)).Concat(Unknowns(charts, game)).Concat(Stuck(charts, game)));
+    public static IEnumerable<Problem> Run(AuditedCharts charts)
+    {
+        var totals = s_defaults.ToDictionary(name => name, name => Counts(charts.Log.Category(name)));
+        return charts.Games.SelectMany(game => Size(charts, game).Concat(Blanks(charts, game)).Concat(Unknowns(charts, game)).Concat(Stuck(charts, game, totals)));
+    }
 
     private static IEnumerable<Problem> Size(AuditedCharts charts, AuditedGame game)
     {
@@ -68,7 +72,7 @@ internal static class CoverageChecks
         }
     }
 
-    private static IEnumerable<Problem> Stuck(AuditedCharts charts, AuditedGame game)
+    private static IEnumerable<Problem> Stuck(AuditedCharts charts, AuditedGame game, Dictionary<string, int[]> totals)
     {
         foreach (var name in s_defaults)
         {
@@ -81,37 +85,39 @@ internal static class CoverageChecks
 
             var (start, length) = LongestRun([.. rows.Select(row => (int)column.Codes[row])]);
             var code = column.Codes[rows[start]];
-            var others = charts.Log.Rows - length;
-            var elsewhere = 0;
-            var charted = 0;
-            for (var row = 0; row < charts.Log.Rows; row++)
-            {
-                if (row < rows[start] || row > rows[start + length - 1])
-                {
-                    charted += column.Codes[row] != 0 ? 1 : 0;
-                    elsewhere += column.Codes[row] == code ? 1 : 0;
-                }
-            }
+            var counts = totals[name];
+            var charted = counts.Sum() - counts[0] - length;
+            var elsewhere = counts[code] - length;
 
             // Added halves keep a value never seen elsewhere from having no chance at all.
             var share = (elsewhere + 0.5) / (charted + 1);
             var chance = (length * Math.Log(share)) + Math.Log(rows.Length);
-            if (others > 0 && charted >= 15 && length >= 10 && chance < MillionToOne)
+            if (charted >= 15 && length >= 10 && chance < MillionToOne)
             {
                 yield return charts.Whole(DefaultLeftIn, rows[start], name, $"{game.Name}: {name} is {column[rows[start]]} on {length} rows in a row, on {share:P0} of the others.");
             }
-            else if (rows.Length >= 40 && charted >= 40 && rows.Count(row => column.Codes[row] == code) >= 0.95 * rows.Length && OtherShare(charts, game, name, code) < 0.8)
+            else if (rows.Length >= 40 && charted >= 40 && rows.Count(row => column.Codes[row] == code) >= 0.95 * rows.Length && OtherShare(counts, column, rows, code) < 0.8)
             {
                 yield return charts.Whole(NeverChanges, rows[0], name, $"{game.Name}: {name} is nearly always {column[rows[start]]}.");
             }
         }
     }
 
-    private static double OtherShare(AuditedCharts charts, AuditedGame game, string name, ushort code)
+    private static double OtherShare(int[] counts, CategoryColumn column, int[] rows, ushort code)
     {
-        var column = charts.Log.Category(name);
-        var rows = charts.Games.Where(other => other.Name != game.Name).SelectMany(other => other.Rows).Where(row => column.Codes[row] != 0).ToArray();
-        return rows.Length == 0 ? 1 : (double)rows.Count(row => column.Codes[row] == code) / rows.Length;
+        var others = counts.Sum() - counts[0] - rows.Length;
+        return others == 0 ? 1 : (double)(counts[code] - rows.Count(row => column.Codes[row] == code)) / others;
+    }
+
+    private static int[] Counts(CategoryColumn column)
+    {
+        var counts = new int[column.Levels.Count];
+        foreach (var code in column.Codes)
+        {
+            counts[code]++;
+        }
+
+        return counts;
     }
 
     private static (int Start, int Length) LongestRun(int[] values)

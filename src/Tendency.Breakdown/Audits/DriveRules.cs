@@ -30,6 +30,6 @@ internal static class DriveRules
     [
         new(WrongDown), new(WrongDistance), new(WrongSpot, BallOn), new(WrongGain, Gain), new(WrongResult, Gain, Result), new(WrongTouchdown, BallOn, Gain, Touchdown),
         new(WrongFlag, PenaltyOn, PenaltyYards, PenaltyEffect), new(MissingSnap, Gain), new(DuplicateSnap), new(SwappedSnaps), new(DoesNotFollow, Gain),
-        new(WrongSeries, Series), new(MustEnd), new(HalftimeInside, Series, Quarter), new(StopsAfterFirstDown, Series, Quarter, Clock, Gain, Result), new(OffByOne, Gain), new(Rounded, BallOn, Gain),
+        new(WrongSeries, Series), new(MustEnd), new(HalftimeInside, Series, Quarter), new(StopsAfterFirstDown, Series, Quarter, BallOn, Gain, Result), new(OffByOne, Gain), new(Rounded, BallOn, Gain),
     ];
 }

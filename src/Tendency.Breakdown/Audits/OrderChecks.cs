@@ -95,7 +95,7 @@ internal static class OrderChecks
         foreach (var quarter in walk.Order(game).Where(row => clocks[row] is not null && quarters[row] is >= 1 and <= 4).GroupBy(row => quarters[row]!.Value))
         {
             var rows = quarter.ToArray();
-            var misfits = PlayNumbers.Misfits([.. Strict([.. rows.Select(row => -clocks[row]!.Value)])]);
+            var misfits = PlayNumbers.Misfits([.. Strict([.. rows.Select(row => -clocks[row]!.Value)])]).ToHashSet();
             if (misfits.Count > Math.Max(2, rows.Length / 4))
             {
                 continue;

@@ -38,7 +38,7 @@ internal static class RowRules
     public static IReadOnlyList<CheckedRule> All { get; } =
     [
         new(DistanceBeyondGoal, BallOn), new(FirstDownDistance, Series), new(GainBeyondGoal, BallOn, Gain), new(LossBeyondGoal, BallOn, Gain), new(TouchdownGain, BallOn, Gain, Touchdown),
-        new(GainBlank, Gain), new(IncompleteGain, Gain, Result), new(SackGain, Gain, Result), new(InterceptionGain, Gain, Result),
+        new(GainBlank, Gain, Result), new(IncompleteGain, Gain, Result), new(SackGain, Gain, Result), new(InterceptionGain, Gain, Result),
         new(PassWithRun, RunScheme), new(RunWithPass, PassConcept), new(OptionWithoutRun, RunScheme), new(CallAgainstResult, Result), new(ScrambleAsRun, Result),
         new(AttachedWithoutTightEnd, Personnel, Attached), new(BackAndSet, BackSet, BackSide), new(PistolSide, BackSet, BackSide), new(PenaltyHalf, PenaltyOn, PenaltyEffect),
         new(PenaltyTooLong, BallOn, PenaltyYards, PenaltyEffect), new(Kneel, Quarter, Clock, Gain, RunScheme), new(LongGain, Gain), new(StrengthAgainstWord, Formation, Strength),

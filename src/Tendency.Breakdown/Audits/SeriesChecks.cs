@@ -15,7 +15,7 @@ internal static class SeriesChecks
     public static IEnumerable<Problem> Run(AuditedCharts charts, DriveAudit walk) =>
         charts.Games.SelectMany(game => Hashes(charts, game, walk, HashAfterIncomplete, snap => snap.Result == "incomplete" && snap.Effect is "" or "declined")
             .Concat(Hashes(charts, game, walk, HashAfterReplay, snap => snap.Effect is "replay" or "offset"))
-            .Concat(Margins(charts, game)).Concat(Teams(charts, game)).Concat(Seconds(charts, game, walk)));
+            .Concat(Margins(charts, game, walk)).Concat(Teams(charts, game)).Concat(Seconds(charts, game, walk)));
 
     private static IEnumerable<Problem> Hashes(AuditedCharts charts, AuditedGame game, DriveAudit walk, Rule rule, Func<WalkedSnap, bool> keeps)
     {
@@ -27,25 +27,32 @@ internal static class SeriesChecks
             yield break;
         }
 
-        var held = steps.Except(broken).ToArray();
+        var held = steps.Where(step => hash.Codes[step.From] == hash.Codes[step.To]).ToArray();
+        var (heldTo, heldFrom) = (held.Select(step => step.To).ToHashSet(), held.Select(step => step.From).ToHashSet());
+        var (brokenTo, brokenFrom) = (broken.ToDictionary(step => step.To, step => step.From), broken.ToDictionary(step => step.From, step => step.To));
         foreach (var (from, to) in broken)
         {
-            // A snap that agrees with the step before it is right; then the other one is not, else the later row is the slip.
-            var later = !broken.Any(step => step.To == from) && (held.Any(step => step.To == from) || !held.Any(step => step.From == to));
-            if (broken.Any(step => step.From == to) && hash.Codes[from] == hash.Codes[broken.First(step => step.From == to).To])
+            // A row that stands against both its neighbours, which agree, is the slip; it is reported once, at the first step.
+            if (brokenFrom.TryGetValue(to, out var after) && hash.Codes[after] == hash.Codes[from])
             {
                 yield return charts.Cell(rule, to, Hash, $"the hash is {hash[to]}, before and after it is {hash[from]}.", hash[from]);
+                continue;
             }
-            else if (!broken.Any(step => step.To == from && hash.Codes[step.From] == hash.Codes[to]))
+
+            if (brokenTo.TryGetValue(from, out var before) && hash.Codes[before] == hash.Codes[to])
             {
-                yield return later
-                    ? charts.Cell(rule, to, Hash, $"the hash is {hash[to]}, though play {walk.Snaps[from].Play} left the ball on {hash[from]}.", hash[from])
-                    : charts.Cell(rule, from, Hash, $"the hash is {hash[from]}, though the ball stays for play {walk.Snaps[to].Play} on {hash[to]}.", hash[to]);
+                continue;
             }
+
+            // A snap that agrees with the step before it is right; else the later row is the slip unless the step after it agrees.
+            var later = !brokenTo.ContainsKey(from) && (heldTo.Contains(from) || !heldFrom.Contains(to));
+            yield return later
+                ? charts.Cell(rule, to, Hash, $"the hash is {hash[to]}, though play {walk.Snaps[from].Play} left the ball on {hash[from]}.", hash[from])
+                : charts.Cell(rule, from, Hash, $"the hash is {hash[from]}, though the ball stays for play {walk.Snaps[to].Play} on {hash[to]}.", hash[to]);
         }
     }
 
-    private static IEnumerable<Problem> Margins(AuditedCharts charts, AuditedGame game)
+    private static IEnumerable<Problem> Margins(AuditedCharts charts, AuditedGame game, DriveAudit walk)
     {
         var margin = charts.Log.Number(Margin);
         foreach (var row in OtherBench(charts, game))
@@ -53,7 +60,7 @@ internal static class SeriesChecks
             yield return charts.Cell(MarginInSeries, row, Margin, $"the margin is {margin[row]}, before and after it is near {-margin[row]}.", $"{-margin[row]}");
         }
 
-        foreach (var rows in SeriesOf(charts, game).Select(series => series.Where(row => margin[row] is not null && charts.Log.Category(Down)[row] != "try").ToArray()).Where(rows => rows.Length >= 3))
+        foreach (var rows in walk.Drives[game.Name].Select(series => series.Where(row => margin[row] is not null && charts.Log.Category(Down)[row] != "try").ToArray()).Where(rows => rows.Length >= 3))
         {
             var common = rows.GroupBy(row => margin[row]!.Value).OrderByDescending(group => group.Count()).ToArray();
             if (common.Length == 2 && common[1].Count() == 1)
@@ -114,14 +121,7 @@ internal static class SeriesChecks
     }
 
     private static IEnumerable<(int From, int To)> Steps(AuditedCharts charts, AuditedGame game, DriveAudit walk) =>
-        SeriesOf(charts, game).SelectMany(rows => rows.Zip(rows.Skip(1)))
+        walk.Drives[game.Name].SelectMany(rows => rows.Zip(rows.Skip(1)))
             .Where(step => walk.Snaps[step.First].Down is not null && walk.Snaps[step.Second].Down is not null && walk.Follows(step.First, step.Second))
             .Select(step => (step.First, step.Second));
-
-    // Without series numbers the walk's own drives tell what follows what.
-    private static IEnumerable<IReadOnlyList<int>> SeriesOf(AuditedCharts charts, AuditedGame game) =>
-        charts.Log.IsCharted(Series)
-            ? game.Rows.Where(row => charts.Log.Number(Series)[row] is not null).OrderBy(row => charts.Log.Number(Play)[row])
-                .GroupBy(row => (charts.Log.Category(Offense)[row], charts.Log.Number(Series)[row])).Select(group => (IReadOnlyList<int>)[.. group])
-            : [[.. game.Rows.OrderBy(row => charts.Log.Number(Play)[row])]];
 }

@@ -10,9 +10,16 @@ internal static class SideChecks
 {
     private const double Beyond = 4.5;
     private const double ThousandToOne = 6.9;
+    private const int LeastRows = 20;
 
-    public static IEnumerable<Problem> Run(AuditedCharts charts) =>
-        charts.Games.SelectMany(game => Hashes(charts, game).Concat(Runs(charts, game)).Concat(Mirrors(charts, game)));
+    public static IEnumerable<Problem> Run(AuditedCharts charts)
+    {
+        var pairs = Pairs(charts.Log, charts).ToArray();
+        int[] every = [.. Enumerable.Range(0, charts.Log.Rows)];
+        Agreed[] totals = [.. pairs.Select(pair => Agree(every, pair.Agrees))];
+        var runs = Left(charts, every);
+        return charts.Games.Where(game => game.Rows.Count >= LeastRows).SelectMany(game => Hashes(charts, game).Concat(Runs(charts, game, runs)).Concat(Mirrors(charts, game, pairs, totals)));
+    }
 
     private static IEnumerable<Problem> Hashes(AuditedCharts charts, AuditedGame game)
     {
@@ -28,64 +35,56 @@ internal static class SideChecks
         }
     }
 
-    private static IEnumerable<Problem> Runs(AuditedCharts charts, AuditedGame game)
+    private static IEnumerable<Problem> Runs(AuditedCharts charts, AuditedGame game, Agreed all)
     {
-        var side = charts.Log.Category(RunSide);
-        var (here, n) = Left(game.Rows);
-        var (there, m) = Left(charts.Games.Where(other => other.Name != game.Name).SelectMany(other => other.Rows));
-        if (n >= 25 && m >= 25 && here is < 0.15 or > 0.85 && there is >= 0.3 and <= 0.7)
+        var here = Left(charts, game.Rows);
+        var there = all - here;
+        if (here.Count >= 25 && there.Count >= 25 && here.Share is < 0.15 or > 0.85 && there.Share is >= 0.3 and <= 0.7)
         {
-            yield return charts.Whole(OneSided, game.Rows[0], RunSide, $"{game.Name}: {here:P0} of {n} runs go left, elsewhere {there:P0}.");
-        }
-
-        (double Share, int Count) Left(IEnumerable<int> rows)
-        {
-            var charted = rows.Where(row => side.Codes[row] != 0).ToArray();
-            return (charted.Length == 0 ? 0 : (double)charted.Count(row => side[row] == "L") / charted.Length, charted.Length);
+            yield return charts.Whole(OneSided, game.Rows[0], RunSide, $"{game.Name}: {here.Share:P0} of {here.Count} runs go left, elsewhere {there.Share:P0}.");
         }
     }
 
-    // A pair of columns that usually agree, or usually differ, does the opposite in one game when one of them is mirrored.
-    private static IEnumerable<Problem> Mirrors(AuditedCharts charts, AuditedGame game)
+    private static Agreed Left(AuditedCharts charts, IReadOnlyList<int> rows) =>
+        Agree(rows, row => charts.Log.Category(RunSide)[row] is { Length: > 0 } side ? side == "L" : null);
+
+    private static IEnumerable<Problem> Mirrors(AuditedCharts charts, AuditedGame game, (string Name, Func<int, bool?> Agrees)[] pairs, Agreed[] totals)
     {
-        var log = charts.Log;
-        var others = charts.Games.Where(other => other.Name != game.Name).SelectMany(other => other.Rows).ToArray();
-        var against = HashEvidence(charts, game.Rows, others);
-        if (against > ThousandToOne)
+        Agreed[] here = [.. pairs.Select(pair => Agree(game.Rows, pair.Agrees))];
+        Agreed[] there = [.. totals.Zip(here, (all, own) => all - own)];
+        if (HashEvidence(here, there) > ThousandToOne)
         {
             yield return charts.Whole(Mirrored, game.Rows[0], Hash, $"{game.Name}: hash and sides go together the other way round than in the other games; one of them seems charted from behind the defense.");
             yield break;
         }
 
-        foreach (var (name, pairs) in Pairs(log, charts))
+        // A pair of columns that usually agree, or usually differ, does the opposite in one game when one of them is mirrored.
+        for (var at = 0; at < pairs.Length; at++)
         {
-            var (here, n) = Agree(game.Rows, pairs);
-            var (there, m) = Agree(others, pairs);
-            if (n < 20 || m < 20 || here > 0.5 == there > 0.5)
+            var (own, others) = (here[at], there[at]);
+            if (own.Count < LeastRows || others.Count < LeastRows || own.Share > 0.5 == others.Share > 0.5)
             {
                 continue;
             }
 
-            var pooled = ((here * n) + (there * m)) / (n + m);
-            var z = Math.Abs(here - there) / Math.Sqrt(pooled * (1 - pooled) * ((1.0 / n) + (1.0 / m)));
+            var pooled = (double)(own.Same + others.Same) / (own.Count + others.Count);
+            var z = Math.Abs(own.Share - others.Share) / Math.Sqrt(pooled * (1 - pooled) * ((1.0 / own.Count) + (1.0 / others.Count)));
             if (z > Beyond)
             {
-                yield return charts.Whole(Mirrored, game.Rows[0], Hash, $"{game.Name}: {name} agree on {here:P0} of {n} snaps, elsewhere on {there:P0} of {m}; one of them seems charted from behind the defense.");
+                yield return charts.Whole(Mirrored, game.Rows[0], Hash, $"{game.Name}: {pairs[at].Name} agree on {own.Share:P0} of {own.Count} snaps, elsewhere on {others.Share:P0} of {others.Count}; one of them seems charted from behind the defense.");
                 yield break;
             }
         }
     }
 
     // Log odds that the hash is mirrored against the sides: where the ball lies after a run tells most, habits of strength and side vary from game to game.
-    private static double HashEvidence(AuditedCharts charts, IReadOnlyList<int> rows, IReadOnlyList<int> others)
+    private static double HashEvidence(Agreed[] here, Agreed[] there)
     {
         var evidence = 0.0;
-        foreach (var ((_, agrees), weight) in Pairs(charts.Log, charts).Zip([1.0, 0.5, 0.5]))
+        foreach (var (own, others, weight) in here.Zip(there, [1.0, 0.5, 0.5]))
         {
-            var (here, n) = Agree(rows, agrees);
-            var (there, m) = Agree(others, agrees);
-            var share = ((there * m) + 2) / (m + 4);
-            evidence += n == 0 || m < 20 ? 0 : weight * n * (1 - (2 * here)) * Math.Log(share / (1 - share));
+            var share = (others.Same + 2.0) / (others.Count + 4);
+            evidence += others.Count < LeastRows ? 0 : weight * (own.Count - (2 * own.Same)) * Math.Log(share / (1 - share));
         }
 
         return evidence;
@@ -111,9 +110,22 @@ internal static class SideChecks
             .ToDictionary(pair => pair.First, pair => hash[pair.Second]);
     }
 
-    private static (double Share, int Count) Agree(IEnumerable<int> rows, Func<int, bool?> agrees)
+    private static Agreed Agree(IEnumerable<int> rows, Func<int, bool?> agrees)
     {
-        var known = rows.Select(agrees).OfType<bool>().ToArray();
-        return (known.Length == 0 ? 0 : (double)known.Count(same => same) / known.Length, known.Length);
+        var (same, count) = (0, 0);
+        foreach (var known in rows.Select(agrees).OfType<bool>())
+        {
+            count++;
+            same += known ? 1 : 0;
+        }
+
+        return new Agreed(same, count);
+    }
+
+    private readonly record struct Agreed(int Same, int Count)
+    {
+        public double Share => Count == 0 ? 0 : (double)Same / Count;
+
+        public static Agreed operator -(Agreed all, Agreed part) => new(all.Same - part.Same, all.Count - part.Count);
     }
 }

@@ -10,14 +10,14 @@ internal static class Suppressed
         var all = problems.ToArray();
 
         // Rows of a pasted game or block fail in every way; the paste is what is wrong.
-        var pasted = all.Where(p => p.Rule == GameRules.BlockPastedTwice || p.Rule == GameRules.GamePastedTwice).Select(p => (p.Place.File, p.Place.Line)).ToArray();
+        var pasted = all.Where(p => p.Rule == GameRules.BlockPastedTwice || p.Rule == GameRules.GamePastedTwice).SelectMany(p => new[] { -1, 0, 1 }.Select(off => (p.Place.File, p.Place.Line + off))).ToHashSet();
         var twice = all.Where(p => p.Rule == PairRules.SamePlayNumber || p.Rule == DriveRules.DuplicateSnap).GroupBy(p => (p.Place.File, p.Place.Line)).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet();
         var cells = new HashSet<(string, int, string)>();
         foreach (var problem in all)
         {
             var here = (problem.Place.File, problem.Place.Line);
             var isPaste = problem.Rule == GameRules.BlockPastedTwice || problem.Rule == GameRules.GamePastedTwice;
-            if (!isPaste && problem.Rule.Code[0] is 'D' or 'P' && pasted.Any(paste => paste.File == here.File && Math.Abs(paste.Line - here.Line) <= 1))
+            if (!isPaste && problem.Rule.Code[0] is 'D' or 'P' && pasted.Contains(here))
             {
                 continue;
             }

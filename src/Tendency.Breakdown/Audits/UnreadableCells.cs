@@ -38,11 +38,7 @@ internal static class UnreadableCells
     private static string UsualPeople(AuditedCharts charts, Problem problem)
     {
         var formation = Glossary.Key(FormationWord.Of(charts.RawAt(problem.Place.File, problem.Place.Line, ColumnNames.Formation)).Shape);
-        var people = charts.Log.Category(ColumnNames.Personnel);
-        var usual = Enumerable.Range(0, charts.Log.Rows)
-            .Where(row => people.Codes[row] != 0 && Glossary.Key(charts.Log.Category(ColumnNames.Formation)[row]) == formation)
-            .GroupBy(row => people[row], StringComparer.Ordinal).OrderByDescending(group => group.Count()).Select(group => group.Key);
-        return usual.FirstOrDefault(word => EditDistance.Between(word, problem.Value) == 1) ?? "";
+        return charts.PeopleOf(formation).FirstOrDefault(word => EditDistance.Between(word, problem.Value) == 1) ?? "";
     }
 
     private static string FromTheDrive(DriveAudit walk, AuditedCharts charts, Problem problem, ChartColumn column)
@@ -52,18 +48,15 @@ internal static class UnreadableCells
             return "";
         }
 
-        var rows = Enumerable.Range(0, walk.Snaps.Length).Where(row => charts.File(row) == problem.Place.File).ToArray();
-        var before = Array.FindLast(rows, row => charts.Line(row) < problem.Place.Line);
-        var hasBefore = rows.Length > 0 && charts.Line(before) < problem.Place.Line;
-        var here = Array.FindIndex(rows, row => charts.Line(row) == problem.Place.Line);
+        var (here, above) = charts.RowsAround(problem.Place.File, problem.Place.Line);
         if (column.Name == ColumnNames.Gain)
         {
-            return here >= 0 && BallChecks.Moved(walk.Snaps[rows[here]], walk.After(rows[here])) is int moved ? Text(moved) : "";
+            return here is int row && BallChecks.Moved(walk.Snaps[row], walk.After(row)) is int moved ? Text(moved) : "";
         }
 
         string Cell(string name) => charts.RawAt(problem.Place.File, problem.Place.Line, name);
         var spot = CellReader.TryYardLine(Cell(ColumnNames.BallOn), out var yards) ? yards : (int?)null;
-        var states = !hasBefore ? [] : NextSnap.After(walk.Snaps[before], 0).States
+        var states = above is not int before ? [] : NextSnap.After(walk.Snaps[before], 0).States
             .Where(s => column.Name == ColumnNames.Down || Cell(ColumnNames.Down) == Text(s.Down))
             .Where(s => column.Name == ColumnNames.Distance || !int.TryParse(Cell(ColumnNames.Distance), out var toGo) || s.ToGo is null || s.ToGo == toGo)
             .Where(s => column.Name == ColumnNames.BallOn || spot is null || s.ToGoal is null || s.ToGoal == spot).ToArray();

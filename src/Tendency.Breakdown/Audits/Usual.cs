@@ -4,9 +4,14 @@ using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 namespace Tendency.Breakdown.Audits;
 
 /// <summary>What these charts usually do, so that a habit of the charter is not reported row by row.</summary>
-internal sealed record Usual
+internal sealed class Usual
 {
     private const double NearlyAlways = 0.95;
+
+    // Looked up once a formation, not once a row.
+    private readonly Dictionary<(ushort, string, string), (string, string)> _likelier = [];
+    private ILookup<ushort, int>? _fitting;
+    private Dictionary<(ushort, ushort), string>? _sets;
 
     public required IReadOnlySet<string> RunsHaveSchemes { get; init; }
 
@@ -48,18 +53,29 @@ internal sealed record Usual
     /// <summary>Of personnel and attached, the one the same formation usually has otherwise, and what it usually is.</summary>
     public (string Column, string Value) Likelier(PlayLog log, int row)
     {
-        var like = Enumerable.Range(0, log.Rows).Where(other => other != row && Fits(log, other) && log.Category(Formation).Codes[other] == log.Category(Formation).Codes[row]).ToArray();
-        var sameAttached = like.Where(other => Kind(log.Category(Attached)[other]) == Kind(log.Category(Attached)[row])).ToArray();
-        var samePeople = like.Where(other => log.Category(Personnel).Codes[other] == log.Category(Personnel).Codes[row]).ToArray();
-        return sameAttached.Length >= samePeople.Length
+        var key = (log.Category(Formation).Codes[row], Kind(log.Category(Attached)[row]), log.Category(Personnel)[row]);
+        if (_likelier.TryGetValue(key, out var known))
+        {
+            return known;
+        }
+
+        _fitting ??= Enumerable.Range(0, log.Rows).Where(other => Fits(log, other)).ToLookup(other => log.Category(Formation).Codes[other]);
+        var like = _fitting[key.Item1];
+        var sameAttached = like.Where(other => Kind(log.Category(Attached)[other]) == key.Item2).ToArray();
+        var samePeople = like.Where(other => log.Category(Personnel)[other] == key.Item3).ToArray();
+        return _likelier[key] = sameAttached.Length >= samePeople.Length
             ? (Personnel, Most(sameAttached.Select(other => log.Category(Personnel)[other])))
             : (Attached, Most(samePeople.Select(other => log.Category(Attached)[other])));
     }
 
     /// <summary>The set in which the row's formation usually stands with a back at its side.</summary>
-    public string SetOf(PlayLog log, int row) => Most(Enumerable.Range(0, log.Rows)
-        .Where(other => other != row && log.Category(BackSet)[other] != "empty" && log.Category(Formation).Codes[other] == log.Category(Formation).Codes[row] && log.Category(BackSide).Codes[other] == log.Category(BackSide).Codes[row])
-        .Select(other => log.Category(BackSet)[other]));
+    public string SetOf(PlayLog log, int row)
+    {
+        _sets ??= Enumerable.Range(0, log.Rows).Where(other => log.Category(BackSet)[other] is not ("empty" or ""))
+            .GroupBy(other => (log.Category(Formation).Codes[other], log.Category(BackSide).Codes[other]))
+            .ToDictionary(group => group.Key, group => Most(group.Select(other => log.Category(BackSet)[other])));
+        return _sets.GetValueOrDefault((log.Category(Formation).Codes[row], log.Category(BackSide).Codes[row]), "");
+    }
 
     private static string Kind(string attached) => attached is "L" or "R" ? "one" : attached;
 

@@ -8,6 +8,7 @@ namespace Tendency.Breakdown.Audits;
 internal static class WholeGameChecks
 {
     private const int LeastBlock = 6;
+    private const int MostGames = 100;
 
     public static IEnumerable<Problem> Run(AuditedCharts charts)
     {
@@ -22,7 +23,7 @@ internal static class WholeGameChecks
     private static IEnumerable<Problem> PastedGames(AuditedCharts charts)
     {
         var keys = charts.Games.Select(game => game.Rows.Select(row => KeyOf(charts, row)).ToArray()).ToArray();
-        for (var later = 1; later < keys.Length; later++)
+        for (var later = 1; later < keys.Length && keys.Length <= MostGames; later++)
         {
             for (var earlier = 0; earlier < later; earlier++)
             {

@@ -12,6 +12,10 @@ internal static class WordChecks
     private const int TimesAsOften = 10;
     private const int PlacesNamed = 5;
 
+    // A staff has some dozens of words in a column; a column of free text is not looked through word by word.
+    private const int MostWords = 400;
+    private const int LongestWord = 40;
+
     public static IEnumerable<Problem> Run(AuditedCharts charts) =>
         ColumnCatalogue.All.Where(column => column.Kind == CellKind.Word && charts.Log.IsCharted(column.Name)).SelectMany(column => Of(charts, column));
 
@@ -26,9 +30,10 @@ internal static class WordChecks
         var known = words.Where(word => IsKnown(charts.Glossary, column, Shape(word.Written))).Select(word => word.Key).ToHashSet(StringComparer.Ordinal);
         var vocabulary = column.GlossaryKind.Length == 0 ? [] : charts.Glossary.Words(column.GlossaryKind).Concat(isFormation ? charts.Glossary.Words("formation") : [])
             .DistinctBy(Glossary.Key).ToDictionary(Glossary.Key, word => word, StringComparer.Ordinal);
-        foreach (var (key, at, written) in words.Where(word => !known.Contains(word.Key)))
+        var frequent = words.Take(MostWords).ToArray();
+        foreach (var (key, at, written) in words.Where(word => !known.Contains(word.Key) && word.Key.Length <= LongestWord).Take(MostWords))
         {
-            var meant = at.Length > RareMost ? null : Meant(key, at.Length, words, known, vocabulary);
+            var meant = at.Length > RareMost ? null : Meant(key, at.Length, frequent, known, vocabulary);
             if (meant is { } word)
             {
                 foreach (var row in at)

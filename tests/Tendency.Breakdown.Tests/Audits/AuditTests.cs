@@ -69,4 +69,25 @@ public class AuditTests
         Assert.Equal(5, lines.Count(line => line.Contains("chart.csv:", StringComparison.Ordinal)));
         Assert.Contains("  … and 2 more, all in problems.csv", lines.Select(line => line.TrimEnd()));
     }
+
+    // Time must grow with the rows, not with their square: scrambled rows, one game and many games, with and without series.
+    [Theory]
+    [InlineData(4_000, 1, false)]
+    [InlineData(4_000, 1, true)]
+    [InlineData(4_000, 1_000, true)]
+    public void Run_ScrambledChart_EndsInTime(int rows, int games, bool series)
+    {
+        var chance = new Random(5);
+        string One(params string[] words) => words[chance.Next(words.Length)];
+        var text = new System.Text.StringBuilder("game,play,series,quarter,clock,margin,down,distance,ball_on,hash,personnel,formation,attached,call,run_scheme,gain,result\n");
+        for (var i = 0; i < rows; i++)
+        {
+            _ = text.Append($"G{i * games / rows},{chance.Next(1, 300)},{(series ? One("1", "2", "3") : "")},{chance.Next(1, 6)},{chance.Next(15)}:{chance.Next(10, 60)},{chance.Next(-9, 9)},{chance.Next(1, 6)},{chance.Next(0, 20)},own {chance.Next(1, 50)},{One("L", "M", "R")},{chance.Next(70)},w{chance.Next(5_000)},{One("L", "R", "both")},{One("run", "pass")},w{chance.Next(5_000)},{chance.Next(-20, 60)},{One("rush", "incomplete", "sack")}\n");
+        }
+
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        _ = AuditedText.Run(text.ToString());
+
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(30), $"{clock.Elapsed}");
+    }
 }

@@ -11,11 +11,13 @@ internal sealed class DriveAudit
     private const double RoundedShareLeast = 0.08;
 
     private const int MostMisfits = 20;
+    private const int LongestDrive = 40;
     private const int LateSeconds = 40;
 
     private readonly AuditedCharts _charts;
     private readonly Dictionary<string, IReadOnlyList<int>> _orders = new(StringComparer.Ordinal);
     private readonly Dictionary<int, WalkedSnap> _next = [];
+    private readonly List<(string Game, int[] Rows)> _drives = [];
     private readonly List<Problem> _problems = [];
 
     public DriveAudit(AuditedCharts charts)
@@ -49,6 +51,9 @@ internal sealed class DriveAudit
 
     /// <summary>Rows of a game in the order of the film.</summary>
     public IReadOnlyList<int> Order(AuditedGame game) => _orders[game.Name];
+
+    /// <summary>Rows of each drive of a game, as walked.</summary>
+    public ILookup<string, int[]> Drives => field ??= _drives.ToLookup(drive => drive.Game, drive => drive.Rows);
 
     /// <summary>The next snap of the drive, or null.</summary>
     public WalkedSnap? After(int row) => _next.GetValueOrDefault(row);
@@ -98,7 +103,7 @@ internal sealed class DriveAudit
             ReportStop(mended[at], mended[at + 1]);
         }
 
-        foreach (var drive in mended)
+        foreach (var drive in mended.SelectMany(Pieces))
         {
             ReportHalftime(drive);
             var (repairs, after) = RepairSearch.Mend(WithKnownGaps(drive));
@@ -114,6 +119,7 @@ internal sealed class DriveAudit
             }
 
             Enumerable.Range(0, after.Snaps.Count - 1).Where(at => after.Link(at) > 0).ToList().ForEach(at => _problems.Add(DriveFindings.Unmended(_charts, after, at)));
+            _drives.Add((game.Name, [.. after.Snaps.Select(snap => snap.Row)]));
             for (var at = 0; at < after.Snaps.Count; at++)
             {
                 Snaps[after.Snaps[at].Row] = after.Snaps[at];
@@ -151,6 +157,10 @@ internal sealed class DriveAudit
         return off >= RoundedStepsLeast && off > RoundedShareLeast * steps;
     }
 
+    // No series is so long; what is charted as one is walked in pieces, so that time grows with the rows and not with their square.
+    private static IEnumerable<Drive> Pieces(Drive drive) =>
+        drive.Snaps.Count <= LongestDrive ? [drive] : drive.Snaps.Chunk(LongestDrive).Select((snaps, at) => drive with { Snaps = snaps, KnowsStart = at == 0 && drive.KnowsStart });
+
     // Where a row was set aside the reader has said so; the walk does not miss it again.
     private Drive WithKnownGaps(Drive drive)
     {
@@ -167,7 +177,8 @@ internal sealed class DriveAudit
         var sameHalf = last.Quarter is int one && next.Snaps[0].Quarter is int two && one <= 2 == two <= 2 && two <= 4;
         var late = last.Quarter is 2 or 4 && last.Clock is null or <= LateSeconds;
         if (sameHalf && !late && drive.Snaps[0].Series is not null && last is { Down: >= 3, Effect: "", Touchdown: false, Result: "rush" or "complete" or "scramble" }
-            && last.Gain is int gain && gain >= last.ToGo && (last.ToGoal is null || gain < last.ToGoal))
+            && last.Gain is int gain && gain >= last.ToGo && gain < last.ToGoal
+            && !_charts.SetAsideBetween(last.Row, next.Snaps[0].Row))
         {
             _problems.Add(_charts.Cell(DriveRules.StopsAfterFirstDown, last.Row, Gain, $"a gain of {gain} on {last.Down} & {last.ToGo} is a first down, but the series stops here."));
         }

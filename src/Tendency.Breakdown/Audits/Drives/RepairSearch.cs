@@ -9,19 +9,37 @@ internal static class RepairSearch
 {
     // A drive that needs more changes than this is not charted, it is scrambled: its steps are reported one by one.
     private const int MostRepairs = 6;
+    private const int MostBroken = 24;
 
     /// <returns>The repairs in the order they were found, and the drive with all of them made; its broken steps are those without a repair.</returns>
     public static (IReadOnlyList<Repair> Repairs, Drive Mended) Mend(Drive drive)
     {
         var repairs = new List<Repair>();
         var current = drive;
-        while (repairs.Count < MostRepairs && current.Broken() is var broken and > 0 && Best(current, broken) is { } best)
+        while (repairs.Count < MostRepairs && current.Broken() is var broken and > 0 and <= MostBroken && Best(current, broken) is { } best)
         {
             repairs.Add(best);
             current = best.Mended;
         }
 
         return (repairs, current);
+    }
+
+    // A change of a cell touches the steps to and from its snap only.
+    private static int Explained(Repair repair, Drive drive, int broken)
+    {
+        if (repair.Mended.Snaps.Count != drive.Snaps.Count)
+        {
+            return broken - repair.Mended.Broken();
+        }
+
+        var explained = 0;
+        for (var at = Math.Max(0, repair.At - 1); at <= Math.Min(drive.Snaps.Count - 1, repair.At + 2); at++)
+        {
+            explained += drive.BrokenAt(at) - repair.Mended.BrokenAt(at);
+        }
+
+        return explained;
     }
 
     // A row that contradicts itself is left to the rules of rows unless its result says which cell is wrong.
@@ -41,7 +59,7 @@ internal static class RepairSearch
         }
 
         return near.SelectMany(at => CellRepairs.Of(drive, at).Concat(RowRepairs.Of(drive, at)))
-            .Select(repair => repair with { Before = drive, Explains = broken - repair.Mended.Broken() })
+            .Select(repair => repair with { Before = drive, Explains = Explained(repair, drive, broken) })
             .Where(repair => repair.Explains > 0 && (repair.Mended.BrokenSteps() < steps || TellsItself(repair)))
             .OrderByDescending(repair => repair.Worth)
             .FirstOrDefault();

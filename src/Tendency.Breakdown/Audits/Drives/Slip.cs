@@ -8,6 +8,9 @@ internal static class Slip
 {
     public const double Arbitrary = 0.5;
 
+    /// <summary>Below this only a wrong sign or two exchanged digits.</summary>
+    public const double Plain = 0.12;
+
     public static double Number(int typed, int meant)
     {
         if (typed == -meant)
