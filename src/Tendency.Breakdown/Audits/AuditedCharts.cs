@@ -13,6 +13,9 @@ internal sealed class AuditedCharts
     private readonly Dictionary<(string File, int Line), SheetRow> _rows = [];
     private readonly Dictionary<string, HeaderMap> _headers = new(StringComparer.Ordinal);
     private const int MostTitleRows = 50;
+    private const int LeastWholeGame = 20;
+    private const int MostStrayRows = 2;
+    private const int MostGames = 200;
 
     private readonly CategoryColumn _files;
     private Dictionary<string, string[]>? _people;
@@ -47,7 +50,9 @@ internal sealed class AuditedCharts
             .GroupBy(p => p.Place.File, StringComparer.Ordinal).ToDictionary(file => file.Key, file => file.Select(p => p.Place.Line).Distinct().Order().ToArray(), StringComparer.Ordinal);
         _rowsByFile = Enumerable.Range(0, log.Rows).GroupBy(File, StringComparer.Ordinal).ToDictionary(file => file.Key, file => file.OrderBy(Line).ToArray(), StringComparer.Ordinal);
         _goalFiles = [.. Enumerable.Range(0, log.Rows).Where(row => Raw(row, ColumnNames.Distance) is ['g' or 'G', ..]).Select(File)];
-        Games = [.. Enumerable.Range(0, log.Rows).GroupBy(row => log.Category(ColumnNames.Game)[row], StringComparer.Ordinal).Select(g => new AuditedGame(g.Key, [.. g]))];
+        var games = log.Category(ColumnNames.Game);
+        var labels = MisspeltGames(games);
+        Games = [.. Enumerable.Range(0, log.Rows).GroupBy(row => labels.GetValueOrDefault(games[row], games[row]), StringComparer.Ordinal).Select(g => new AuditedGame(g.Key, [.. g]))];
     }
 
     public ReadLog Read { get; }
@@ -131,6 +136,21 @@ internal sealed class AuditedCharts
     /// <summary>The column of ours that a file's header names, or null.</summary>
     public ChartColumn? ColumnOf(string file, string header) =>
         _headers.TryGetValue(file, out var map) ? ColumnCatalogue.All.FirstOrDefault(column => map.Has(column.Name) && map.Written(column.Name) == header) : null;
+
+    // A label of a row or two that is a slip for a whole game's: the rows are walked with their game, the word is reported as misspelt.
+    private static Dictionary<string, string> MisspeltGames(CategoryColumn games)
+    {
+        var counts = new int[games.Levels.Count];
+        foreach (var code in games.Codes)
+        {
+            counts[code]++;
+        }
+
+        var whole = games.Levels.Where((_, code) => counts[code] >= LeastWholeGame).Take(MostGames).ToArray();
+        return games.Levels.Where((_, code) => counts[code] is > 0 and <= MostStrayRows).Take(MostGames)
+            .Select(stray => (stray, Meant: Array.Find(whole, label => EditDistance.IsSlip(Tendency.Breakdown.Glossaries.Glossary.Key(stray), Tendency.Breakdown.Glossaries.Glossary.Key(label)))))
+            .Where(pair => pair.Meant is not null).ToDictionary(pair => pair.stray, pair => pair.Meant!, StringComparer.Ordinal);
+    }
 
     // A title may stand above the header: the header is the first row that names most of the required columns.
     private SheetRow? HeaderOf(Sheet sheet) => sheet.Rows.Take(MostTitleRows).FirstOrDefault(row =>

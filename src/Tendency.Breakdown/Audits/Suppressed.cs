@@ -12,6 +12,7 @@ internal static class Suppressed
         // Rows of a pasted game or block fail in every way; the paste is what is wrong.
         var pasted = all.Where(p => p.Rule == GameRules.BlockPastedTwice || p.Rule == GameRules.GamePastedTwice).SelectMany(p => new[] { -1, 0, 1 }.Select(off => (p.Place.File, p.Place.Line + off))).ToHashSet();
         var twice = all.Where(p => p.Rule == PairRules.SamePlayNumber || p.Rule == DriveRules.DuplicateSnap).GroupBy(p => (p.Place.File, p.Place.Line)).Where(g => g.Count() > 1).Select(g => g.Key).ToHashSet();
+        var quarters = all.Where(p => p.Rule == PairRules.QuarterFalls).Select(p => (p.Place.File, p.Place.Line)).ToHashSet();
         var cells = new HashSet<(string, int, string)>();
         foreach (var problem in all)
         {
@@ -22,7 +23,8 @@ internal static class Suppressed
                 continue;
             }
 
-            if (problem.Rule == PairRules.SamePlayNumber && twice.Contains(here))
+            // In the wrong quarter no clock fits.
+            if ((problem.Rule == PairRules.SamePlayNumber && twice.Contains(here)) || (problem.Rule == PairRules.ClockRises && quarters.Contains(here)))
             {
                 continue;
             }

@@ -1,4 +1,5 @@
 using Tendency.Breakdown.Audits;
+using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Problems;
 
 namespace Tendency.Breakdown.Tests.Audits;

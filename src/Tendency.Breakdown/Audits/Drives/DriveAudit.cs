@@ -72,7 +72,7 @@ internal sealed class DriveAudit
         foreach (var misfit in misfits)
         {
             var others = order.Where(snap => snap.Row != misfit.Row).ToList();
-            var place = others.FindIndex(snap => snap.Play > misfit.Play && !misfits.Contains(snap));
+            var place = others.FindIndex(snap => (snap.Play > misfit.Play || (snap.Play == misfit.Play && snap.Row > misfit.Row)) && !misfits.Contains(snap));
             others.Insert(place < 0 ? others.Count : place, misfit);
             order = Broken(others) <= Broken(order) ? others : order;
         }
