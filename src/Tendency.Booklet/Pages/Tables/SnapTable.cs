@@ -23,7 +23,7 @@ internal static class SnapTable
         {
             ("Ball on", 44, (log, row) => log.Category(ColumnNames.BallOn)[row]),
             ("Look", 112, Look),
-            ("Call", 166, (log, row) => CallOf(log, row)),
+            ("Call", 162, (log, row) => CallOf(log, row)),
         })
         {
             columns.Add((new Column(head, stop, width - 4), row => Cells.Text(words(snaps, row))));
@@ -35,7 +35,7 @@ internal static class SnapTable
             columns.Add((new Column("Gain", stop, 26, Align.Right), row => Cells.Figure(snaps.Number(ColumnNames.Gain)[row] is int gain ? Figures.Signed(gain, 0) : "")));
         }
 
-        columns.Add((new Column("Result", 472, 44), row => Cells.Text(snaps.Category(ColumnNames.Touchdown)[row] == "yes" ? "touchdown" : snaps.Category(ColumnNames.Result)[row])));
+        columns.Add((new Column("Result", 465, 51), row => Cells.Text(snaps.Category(ColumnNames.Touchdown)[row] == "yes" ? "touchdown" : snaps.Category(ColumnNames.Result)[row])));
         var rows = Enumerable.Range(0, Math.Min(most, snaps.Rows)).Select(row => new TableRow([.. columns.Select(column => column.Cell(row))])).ToList();
         if (snaps.Rows > most)
         {
