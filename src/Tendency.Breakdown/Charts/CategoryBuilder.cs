@@ -31,6 +31,12 @@ public sealed class CategoryBuilder
         return code is not null;
     }
 
+    /// <summary>Adds one row with a code given before.</summary>
+    internal void AddCode(ushort code) => _rows.Add(code);
+
+    /// <summary>The code of the row added last.</summary>
+    internal ushort LastCode => _rows[^1];
+
     public CategoryColumn Build() => CategoryColumn.Create(Name, _levels, System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_rows));
 
     private ushort? CodeFor(string word)

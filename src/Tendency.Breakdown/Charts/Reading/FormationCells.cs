@@ -7,32 +7,34 @@ namespace Tendency.Breakdown.Charts.Reading;
 internal static class FormationCells
 {
     /// <summary>Formations as printed: as the staff's glossary spells them, else as most often spelt in the charts (ties: the first seen).</summary>
-    public static CategoryColumn Shapes(IReadOnlyList<string> words, Glossary glossary)
+    public static CategoryColumn Shapes(WordCells words, Glossary glossary)
     {
-        var shapes = words.Select(word => word.Length == 0 ? "" : ShapeOf(word, glossary)).ToArray();
-        var printed = shapes.Where(shape => shape.Length > 0)
-            .GroupBy(Glossary.Key, StringComparer.Ordinal)
+        var shapes = words.Spellings.Select(word => word.Length == 0 ? "" : ShapeOf(word, glossary)).ToArray();
+        var printed = shapes.Select((shape, index) => (Shape: shape, Uses: words.Uses[index]))
+            .Where(word => word.Shape.Length > 0)
+            .GroupBy(word => Glossary.Key(word.Shape), StringComparer.Ordinal)
             .ToDictionary(
                 group => group.Key,
-                group => glossary.StaffFormation(group.First())?.Canonical
-                    ?? group.GroupBy(s => s, StringComparer.Ordinal).OrderByDescending(g => g.Count()).First().Key,
+                group => glossary.StaffFormation(group.First().Shape)?.Canonical
+                    ?? group.GroupBy(word => word.Shape, StringComparer.Ordinal).MaxBy(spelling => spelling.Sum(word => word.Uses))!.Key,
                 StringComparer.Ordinal);
-        return CategoryColumn.FromWords(ColumnNames.Formation, shapes.Select(shape => shape.Length == 0 ? "" : printed[Glossary.Key(shape)]));
+        return words.Column(ColumnNames.Formation, [.. shapes.Select(shape => shape.Length == 0 ? "" : printed[Glossary.Key(shape)])]);
     }
 
     /// <summary>The strength column with sides from the formation words, or null when no word names one.</summary>
-    public static CategoryColumn? Strengths(IReadOnlyList<string> words, CategoryColumn? charted)
+    public static CategoryColumn? Strengths(WordCells words, CategoryColumn? charted)
     {
-        var sides = words.Select(word => word.Length == 0 ? "" : FormationWord.Of(word).Strength).ToArray();
+        var sides = words.Spellings.Select(word => word.Length == 0 ? "" : FormationWord.Of(word).Strength).ToArray();
         if (sides.All(side => side.Length == 0))
         {
             return null;
         }
 
+        var named = words.Column(ColumnNames.Strength, sides);
         var filled = new CategoryBuilder(ColumnNames.Strength, ["L", "R"]);
-        for (var row = 0; row < sides.Length; row++)
+        for (var row = 0; row < words.Count; row++)
         {
-            _ = filled.Add(charted is not null && charted.Codes[row] != 0 ? charted[row] : sides[row]);
+            _ = filled.Add(charted is not null && charted.Codes[row] != 0 ? charted[row] : named[row]);
         }
 
         return filled.Build();

@@ -1,4 +1,3 @@
-using Microsoft.Data.Analysis;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
@@ -10,142 +9,94 @@ internal sealed class PlayLogBuilder(Glossary glossary)
 {
     private static readonly ChartColumn s_game = ColumnCatalogue.Find(ColumnNames.Game)!;
 
-    private readonly Dictionary<string, CategoryBuilder> _choices = [];
-    private readonly Dictionary<string, List<string>> _words = [];
-    private readonly Dictionary<string, List<int?>> _numbers = [];
-    private readonly Dictionary<string, List<string>> _texts = [];
+    private readonly Dictionary<string, ColumnCells> _columns = new(StringComparer.Ordinal);
     private readonly CategoryBuilder _files = new(ColumnNames.SourceFile);
     private readonly List<int?> _lines = [];
-    private int _rows;
+    private readonly List<int?> _yardsToGoal = [];
+    private ChartFile? _file;
+    private (ColumnCells Cells, int Index)[] _ofFile = [];
+    private bool _hasBall;
 
     /// <summary>Adds one row, or sets it aside. Every cell that can not be read leaves a problem.</summary>
     /// <returns>Whether the row is a play.</returns>
     public bool Add(SheetRow row, ChartFile file, ICollection<Problem> problems)
     {
+        Begin(file);
         var cells = new RowCells(row, file, problems);
         if (!cells.ReadRequired())
         {
             return false;
         }
 
-        foreach (var column in file.Headers.Columns)
+        foreach (var (column, index) in _ofFile)
         {
-            AddCell(column, cells);
+            column.Add(cells, index >= 0 && index < row.Cells.Count ? row.Cells[index] : "");
         }
 
-        if (!file.Headers.Has(ColumnNames.Game))
-        {
-            AddCell(s_game, cells);
-        }
-
-        if (file.Headers.Has(ColumnNames.BallOn))
-        {
-            Add(Numbers(ColumnNames.YardsToGoal), cells.YardsToGoal);
-        }
-
+        _yardsToGoal.Add(cells.YardsToGoal);
         _ = _files.Add(file.Name);
         _lines.Add(row.Line);
-        _rows++;
         return true;
     }
 
     /// <param name="problems">Takes columns with more different words than can be counted.</param>
     public PlayLog Build(ICollection<Problem> problems)
     {
-        foreach (var (name, words) in _words.Where(pair => pair.Value.Count > ushort.MaxValue && pair.Value.Distinct(StringComparer.Ordinal).Count() >= ushort.MaxValue))
-        {
-            problems.Add(new Problem(ReadingRules.TooManyWords, new Place(_files.Build()[0], 0, name), "", $"{name} holds {words.Distinct(StringComparer.Ordinal).Count()} different words; the last ones count as not charted."));
-        }
-
-        var choices = _choices.Values.Select(Padded).ToList();
-        if (_words.TryGetValue(ColumnNames.Formation, out var formations)
-            && FormationCells.Strengths(Padded(formations, ""), choices.Find(c => c.Name == ColumnNames.Strength)) is { } strengths)
+        PadAll();
+        var columns = ColumnCatalogue.All.Where(column => _columns.ContainsKey(column.Name)).Select(column => _columns[column.Name]).ToArray();
+        var choices = columns.Select(column => column.Category()).OfType<CategoryColumn>().ToList();
+        if (_columns.TryGetValue(ColumnNames.Formation, out var formations)
+            && FormationCells.Strengths(formations.Words, choices.Find(c => c.Name == ColumnNames.Strength)) is { } strengths)
         {
             _ = choices.RemoveAll(c => c.Name == ColumnNames.Strength);
             choices.Add(strengths);
         }
 
-        var categories = choices
-            .Concat(_words.Select(pair => WordColumn.Build(ColumnCatalogue.Find(pair.Key)!, Padded(pair.Value, ""), glossary)))
-            .Append(_files.Build());
-        var numbers = _numbers.Select(pair => NumberColumn.Create(pair.Key, Padded(pair.Value, null)))
-            .Append(NumberColumn.Create(ColumnNames.SourceLine, _lines));
-        var texts = _texts.Select(pair => new StringDataFrameColumn(pair.Key, Padded(pair.Value, "")));
-        return new PlayLog(_rows, categories, numbers, texts);
-    }
-
-    private void AddCell(ChartColumn column, RowCells cells)
-    {
-        switch (column.Kind)
+        var files = _files.Build();
+        var words = columns.Where(column => column.Column.Kind == CellKind.Word).ToArray();
+        foreach (var column in words.Where(column => column.Words.Spellings.Count > ushort.MaxValue))
         {
-            case CellKind.Choice:
-                var choices = Choices(column);
-                Pad(choices);
-                _ = choices.Add(cells.Choice(column));
-                break;
-            case CellKind.Personnel or CellKind.YardLine:
-                var written = Choices(column);
-                Pad(written);
-                if (!written.Add(column.Kind == CellKind.Personnel ? cells.Personnel(column) : cells.YardLine))
-                {
-                    cells.Report(ReadingRules.TooManyWords, column, $"{column.Name} holds more different words than can be counted.");
-                }
-
-                break;
-            case CellKind.Word:
-                Add(_words.TryGetValue(column.Name, out var words) ? words : _words[column.Name] = [], cells.Word(column), "");
-                break;
-            case CellKind.Distance:
-                Add(Numbers(column.Name), cells.Distance);
-                break;
-            case CellKind.Number or CellKind.Clock:
-                Add(Numbers(column.Name), cells.Number(column));
-                break;
-            default:
-                Add(_texts.TryGetValue(column.Name, out var texts) ? texts : _texts[column.Name] = [], cells.Text(column), "");
-                break;
-        }
-    }
-
-    private List<int?> Numbers(string name) => _numbers.TryGetValue(name, out var list) ? list : _numbers[name] = [];
-
-    private CategoryBuilder Choices(ChartColumn column) =>
-        _choices.TryGetValue(column.Name, out var builder) ? builder : _choices[column.Name] = new CategoryBuilder(column.Name, column.Choices);
-
-    // A column that an earlier file lacked is blank for that file's rows.
-    private void Add(List<int?> list, int? value) => Add(list, value, null);
-
-    private void Add<T>(List<T> list, T value, T blank)
-    {
-        while (list.Count < _rows)
-        {
-            list.Add(blank);
+            problems.Add(new Problem(
+                ReadingRules.TooManyWords,
+                new Place(files[0], 0, column.Column.Name),
+                "",
+                $"{column.Column.Name} holds {column.Words.Spellings.Count - 1} different words; those past {ushort.MaxValue - 1} count as not charted."));
         }
 
-        list.Add(value);
+        return new PlayLog(
+            _lines.Count,
+            choices.Concat(words.Select(column => WordColumn.Build(column.Column, column.Words, glossary))).Append(files),
+            columns.Select(column => column.Number()).OfType<NumberColumn>()
+                .Concat(_hasBall ? [NumberColumn.Create(ColumnNames.YardsToGoal, _yardsToGoal)] : [])
+                .Append(NumberColumn.Create(ColumnNames.SourceLine, _lines)),
+            columns.Select(column => column.Text()).OfType<Microsoft.Data.Analysis.StringDataFrameColumn>());
     }
 
-    private void Pad(CategoryBuilder builder)
+    // A column that an earlier file lacked is blank for that file's rows, and the other way round.
+    private void Begin(ChartFile file)
     {
-        while (builder.Count < _rows)
+        if (ReferenceEquals(file, _file))
         {
-            _ = builder.Add("");
-        }
-    }
-
-    private CategoryColumn Padded(CategoryBuilder builder)
-    {
-        Pad(builder);
-        return builder.Build();
-    }
-
-    private List<T> Padded<T>(List<T> list, T blank)
-    {
-        while (list.Count < _rows)
-        {
-            list.Add(blank);
+            return;
         }
 
-        return list;
+        _file = file;
+        _hasBall |= file.Headers.Has(ColumnNames.BallOn);
+        var columns = file.Headers.Has(ColumnNames.Game) ? file.Headers.Columns : [s_game, .. file.Headers.Columns];
+        foreach (var column in columns.Where(column => !_columns.ContainsKey(column.Name)))
+        {
+            _columns.Add(column.Name, new ColumnCells(column));
+        }
+
+        PadAll();
+        _ofFile = [.. columns.Select(column => (_columns[column.Name], file.Headers.IndexOf(column.Name)))];
+    }
+
+    private void PadAll()
+    {
+        foreach (var column in _columns.Values)
+        {
+            column.PadTo(_lines.Count);
+        }
     }
 }

@@ -44,25 +44,30 @@ internal sealed class RowCells(SheetRow row, ChartFile file, ICollection<Problem
     public string Choice(ChartColumn column)
     {
         var text = Raw(column);
-        if (text.Length == 0 || CellReader.TryChoice(column, text, out var value))
+        var value = "";
+        if (text.Length > 0 && !CellReader.TryChoice(column, text, out value))
         {
-            return text.Length == 0 ? "" : Chosen(column, text);
+            ReportCell(column, text, $"it takes {string.Join(", ", column.Choices)}");
         }
 
-        ReportCell(column, text, $"it takes {string.Join(", ", column.Choices)}");
         return value;
     }
 
     public string Personnel(ChartColumn column)
     {
         var text = Raw(column);
-        if (text.Length > 0 && !CellReader.TryPersonnel(text, out _))
+        if (text.Length == 0)
         {
-            ReportCell(column, text, "write backs and tight ends as two digits, together at most five");
             return "";
         }
 
-        return text.Length > 0 && CellReader.TryPersonnel(text, out var value) ? value : "";
+        if (CellReader.TryPersonnel(text, out var value))
+        {
+            return value;
+        }
+
+        ReportCell(column, text, "write backs and tight ends as two digits, together at most five");
+        return "";
     }
 
     public int? Number(ChartColumn column)
@@ -114,12 +119,6 @@ internal sealed class RowCells(SheetRow row, ChartFile file, ICollection<Problem
     {
         var text = CellText.Plain(column, file.Headers.Cell(row, column.Name));
         return column.Name == Game && file.GameLabel.Length > 0 && (text.Length == 0 || file.LabelReplaces) ? file.GameLabel : text;
-    }
-
-    private static string Chosen(ChartColumn column, string text)
-    {
-        _ = CellReader.TryChoice(column, text, out var value);
-        return value;
     }
 
     private int? ReadYardLine()
