@@ -34,7 +34,7 @@ public static class WorkbookWriter
             AddSheet(workbook, "rId3", Words(glossary));
             AddSheet(workbook, "rId4", Lists(lists));
             workbook.AddNewPart<WorkbookStylesPart>("rId5").Stylesheet = WorkbookStyles.Sheet();
-            workbook.Workbook = new Workbook(new Sheets(
+            workbook.Workbook = new Workbook(new BookViews(new WorkbookView()), new Sheets(
                 new DocumentFormat.OpenXml.Spreadsheet.Sheet { Name = ChartSheet, SheetId = 1, Id = "rId1" },
                 new DocumentFormat.OpenXml.Spreadsheet.Sheet { Name = ColumnsSheet, SheetId = 2, Id = "rId2" },
                 new DocumentFormat.OpenXml.Spreadsheet.Sheet { Name = WordsSheet, SheetId = 3, Id = "rId3" },
