@@ -6,6 +6,8 @@ switch (args)
     case ["audit", .. var rest]:
         AuditStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 20, rest.Length > 1 ? int.Parse(rest[1]) : 1, [.. rest.Skip(2)], Console.Out);
         return 0;
+    case ["fuzz", .. var rest]:
+        return FuzzStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 5000, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
     case ["tells", "null", .. var rest]:
         TellStudies.Null(rest.Length > 0 ? int.Parse(rest[0]) : 500, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
@@ -19,6 +21,6 @@ switch (args)
         CoverageStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 250, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED; coverage OPPONENTS SEED.");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED; coverage OPPONENTS SEED.");
         return 2;
 }

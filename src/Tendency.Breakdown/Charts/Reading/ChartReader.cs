@@ -8,8 +8,8 @@ namespace Tendency.Breakdown.Charts.Reading;
 
 /// <summary>Charts to plays: every file, every row, and a problem for each cell that could not be read.</summary>
 /// <remarks>
-/// Memory: the cells as written stay in <see cref="ReadLog.Sheets"/>, each different text once a file. A chart of usual cells takes some six times
-/// its size; the worst case, rows of one or two bytes, a hundred times. Workbooks that unpack to more than 200 times their size are refused.
+/// Memory: the cells as written stay in <see cref="ReadLog.Sheets"/>, each different text once a file. A chart of usual cells keeps three to thirty
+/// times its size; the worst case, rows of a byte or two, a hundred times. Workbooks that unpack to more than 200 times their size are refused.
 /// </remarks>
 public static class ChartReader
 {

@@ -12,6 +12,9 @@ internal static class WorkbookSheetReader
     // A sheet formatted to its last row and column would take minutes to walk.
     private const long MostCells = 60_000_000;
 
+    // The standard's widest sheet ends at XFD; a cell that claims to stand beyond would cost memory for all before it.
+    private const int MostColumns = 16_384;
+
     // The sheets of our own workbook that are no charts.
     private static readonly string[] s_ownSheets = [WorkbookWriter.ColumnsSheet, WorkbookWriter.WordsSheet, WorkbookWriter.ListsSheet];
 
@@ -39,9 +42,10 @@ internal static class WorkbookSheetReader
         {
             return Refuse(file, "The workbook is locked with a password; save it without one.", problems);
         }
-        catch (Exception broken) when (broken is not OutOfMemoryException)
+        catch (Exception broken)
         {
-            // The library throws whatever its parsers throw on a damaged file; none of it is worth more to a coach than this.
+            // The library throws whatever its parsers throw on a damaged file, "out of memory" for an impossible size included;
+            // none of it is worth more to a coach than this.
             return Refuse(file, $"The workbook is damaged ({CellText.Shown(broken.Message.TrimEnd('.'))}).", problems);
         }
     }
@@ -67,7 +71,7 @@ internal static class WorkbookSheetReader
             _ = reader.NextResult();
         }
 
-        if ((long)reader.RowCount * reader.FieldCount > MostCells)
+        if (reader.FieldCount > MostColumns || (long)reader.RowCount * reader.FieldCount > MostCells)
         {
             return Refuse(file, $"The sheet '{reader.Name}' spans {reader.RowCount} rows and {reader.FieldCount} columns; delete the empty formatted ones.", problems);
         }
