@@ -26,6 +26,8 @@ internal static partial class CellText
         return hadMarks ? string.Concat(text.Where(c => !s_invisible.Contains(c))).Trim() : text.Trim();
     }
 
+    public static bool IsInvisible(char c) => s_invisible.Contains(c);
+
     public static bool HasMarks(string text) => text.AsSpan().ContainsAny(s_invisible);
 
     /// <summary>Cleaned, and a whole number without its decimals: tables that pass through other programs turn 7 into 7.0.</summary>

@@ -1,15 +1,28 @@
-using System.Globalization;
+using System.Buffers;
+using System.Text.RegularExpressions;
 
 namespace Tendency.Breakdown.Charts.Reading;
 
 /// <summary>Keeps a spreadsheet from running text as a formula.</summary>
-public static class FormulaText
+public static partial class FormulaText
 {
+    // The wide forms count as the plain ones where a spreadsheet is set to Japanese or Chinese.
+    private static readonly SearchValues<char> s_starts = SearchValues.Create("=+-@\uFF1D\uFF0B\uFF0D\uFF20");
+
     /// <summary>The text as it is, or behind an apostrophe when a spreadsheet would take it for a formula; a signed number is none.</summary>
     public static string Safe(string text)
     {
-        var start = text.AsSpan().TrimStart();
-        var runs = (start.Length > 0 && start[0] is '=' or '+' or '-' or '@') || text.StartsWith('\t') || text.StartsWith('\r');
-        return runs && !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _) ? "'" + text : text;
+        // A space, a tab or a line break before it does not keep a spreadsheet from running it.
+        var start = 0;
+        while (start < text.Length && (char.IsWhiteSpace(text[start]) || char.IsControl(text[start]) || CellText.IsInvisible(text[start])))
+        {
+            start++;
+        }
+
+        var runs = start < text.Length && (s_starts.Contains(text[start]) || text[0] is '\t' or '\r' or '\n');
+        return runs && !Number().IsMatch(text) ? "'" + text : text;
     }
+
+    [GeneratedRegex(@"^\s*[+\-]?(\d+\.?\d*|\.\d+)([eE][+\-]?\d+)?\s*$", RegexOptions.CultureInvariant)]
+    private static partial Regex Number();
 }
