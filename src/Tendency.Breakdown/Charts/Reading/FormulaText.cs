@@ -1,10 +1,10 @@
 using System.Buffers;
-using System.Text.RegularExpressions;
+using System.Globalization;
 
 namespace Tendency.Breakdown.Charts.Reading;
 
 /// <summary>Keeps a spreadsheet from running text as a formula.</summary>
-public static partial class FormulaText
+public static class FormulaText
 {
     // The wide forms count as the plain ones where a spreadsheet is set to Japanese or Chinese.
     private static readonly SearchValues<char> s_starts = SearchValues.Create("=+-@\uFF1D\uFF0B\uFF0D\uFF20");
@@ -20,9 +20,10 @@ public static partial class FormulaText
         }
 
         var runs = start < text.Length && (s_starts.Contains(text[start]) || text[0] is '\t' or '\r' or '\n');
-        return runs && !Number().IsMatch(text) ? "'" + text : text;
+        return runs && !IsNumber(text) ? "'" + text : text;
     }
 
-    [GeneratedRegex(@"^\s*[+\-]?(\d+\.?\d*|\.\d+)([eE][+\-]?\d+)?\s*$", RegexOptions.CultureInvariant)]
-    private static partial Regex Number();
+    // Without letters but the exponent's: -Infinity is a number to a program and a name to a spreadsheet.
+    private static bool IsNumber(string text) =>
+        text.AsSpan().IndexOfAnyExcept("0123456789.eE+- ") < 0 && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
 }
