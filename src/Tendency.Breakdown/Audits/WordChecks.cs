@@ -44,7 +44,7 @@ internal static class WordChecks
             }
             else if (column.GlossaryKind.Length > 0 && !written.All(c => !char.IsLetterOrDigit(c)))
             {
-                var nearest = vocabulary.Values.OrderBy(v => EditDistance.Between(key, Glossary.Key(v))).Take(2);
+                var nearest = vocabulary.OrderBy(v => EditDistance.Between(key, v.Key)).Take(2).Select(v => v.Value);
                 var places = string.Join(", ", at.Take(PlacesNamed).Select(row => $"{charts.File(row)}:{charts.Line(row)}"));
                 yield return charts.Whole(WordRules.Unknown, at[0], column.Name,
                     $"'{Shape(written)}' is in no glossary: {at.Length} {(at.Length == 1 ? "row" : "rows")} ({places}{(at.Length > PlacesNamed ? ", …" : "")}). Nearest known: {string.Join(", ", nearest)}.")
@@ -75,7 +75,7 @@ internal static class WordChecks
     {
         foreach (var (otherKey, rows, written) in words)
         {
-            if (otherKey != key && EditDistance.IsSlip(key, otherKey) && (known.Contains(otherKey) ? rows.Length >= count : rows.Length >= TimesAsOften * count))
+            if (otherKey != key && (known.Contains(otherKey) ? rows.Length >= count : rows.Length >= TimesAsOften * count) && EditDistance.IsSlip(key, otherKey))
             {
                 return (written, rows.Length);
             }

@@ -1,3 +1,5 @@
+using Tendency.Breakdown.Problems;
+
 namespace Tendency.Breakdown.Glossaries;
 
 /// <summary>How many slips of the hand lie between two words: a letter left out, put in, changed, or two neighbours swapped.</summary>
@@ -8,31 +10,7 @@ public static class EditDistance
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
-        var beforeLast = new int[b.Length + 1];
-        var last = new int[b.Length + 1];
-        var now = new int[b.Length + 1];
-        for (var j = 0; j <= b.Length; j++)
-        {
-            last[j] = j;
-        }
-
-        for (var i = 1; i <= a.Length; i++)
-        {
-            now[0] = i;
-            for (var j = 1; j <= b.Length; j++)
-            {
-                var change = a[i - 1] == b[j - 1] ? 0 : 1;
-                now[j] = Math.Min(Math.Min(last[j] + 1, now[j - 1] + 1), last[j - 1] + change);
-                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                {
-                    now[j] = Math.Min(now[j], beforeLast[j - 2] + 1);
-                }
-            }
-
-            (beforeLast, last, now) = (last, now, beforeLast);
-        }
-
-        return last[b.Length];
+        return NearestWord.Edits(a, b);
     }
 
     /// <summary>
@@ -44,7 +22,7 @@ public static class EditDistance
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
         var shorter = Math.Min(a.Length, b.Length);
-        if (shorter < 4 || Math.Abs(a.Length - b.Length) > 2 || DigitsOf(a) != DigitsOf(b))
+        if (shorter < 4 || Math.Abs(a.Length - b.Length) > 2 || !SameDigits(a, b))
         {
             return false;
         }
@@ -52,6 +30,34 @@ public static class EditDistance
         return Between(a, b) <= (shorter >= 8 ? 2 : 1);
     }
 
-    // cover 2 and cover 3 differ in what matters.
-    private static string DigitsOf(string word) => string.Concat(word.Where(char.IsAsciiDigit));
+    // cover 2 and cover 3 differ in what matters. Asked for every pair of words, so without a string for each.
+    private static bool SameDigits(string a, string b)
+    {
+        var at = 0;
+        foreach (var c in a)
+        {
+            if (!char.IsAsciiDigit(c))
+            {
+                continue;
+            }
+
+            at = Next(b, at);
+            if (at == b.Length || b[at++] != c)
+            {
+                return false;
+            }
+        }
+
+        return Next(b, at) == b.Length;
+    }
+
+    private static int Next(string text, int at)
+    {
+        while (at < text.Length && !char.IsAsciiDigit(text[at]))
+        {
+            at++;
+        }
+
+        return at;
+    }
 }

@@ -28,7 +28,7 @@ public static class NearestWord
                 .Select(near => near.candidate)];
     }
 
-    /// <summary>Edits between two words, as written; 0 = the same.</summary>
+    /// <summary>Edits between two words, as written; 0 = the same. Words of more than 60 letters are told equal or wholly different.</summary>
     public static int Edits(string a, string b)
     {
         if (Math.Max(a.Length, b.Length) > MostLetters)
@@ -36,27 +36,32 @@ public static class NearestWord
             return string.Equals(a, b, StringComparison.Ordinal) ? 0 : Math.Max(a.Length, b.Length);
         }
 
-        var rows = new int[a.Length + 1, b.Length + 1];
+        // Three rows of the table of distances are all that is ever looked at.
+        var width = b.Length + 1;
+        Span<int> table = stackalloc int[3 * width];
         for (var i = 0; i <= a.Length; i++)
         {
-            for (var j = 0; j <= b.Length; j++)
+            var now = table.Slice(i % 3 * width, width);
+            var last = table.Slice((i + 2) % 3 * width, width);
+            var beforeLast = table.Slice((i + 1) % 3 * width, width);
+            now[0] = i;
+            for (var j = 1; j <= b.Length; j++)
             {
-                if (i == 0 || j == 0)
+                if (i == 0)
                 {
-                    rows[i, j] = i + j;
+                    now[j] = j;
                     continue;
                 }
 
-                var replaced = rows[i - 1, j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-                rows[i, j] = Math.Min(replaced, Math.Min(rows[i - 1, j], rows[i, j - 1]) + 1);
+                now[j] = Math.Min(last[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1), Math.Min(last[j], now[j - 1]) + 1);
                 if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
                 {
-                    rows[i, j] = Math.Min(rows[i, j], rows[i - 2, j - 2] + 1);
+                    now[j] = Math.Min(now[j], beforeLast[j - 2] + 1);
                 }
             }
         }
 
-        return rows[a.Length, b.Length];
+        return table[(a.Length % 3 * width) + b.Length];
     }
 
     private static int Allowed(int letters) => letters switch

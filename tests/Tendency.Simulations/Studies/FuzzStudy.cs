@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Tendency.Breakdown.Audits;
 using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Situations;
@@ -7,7 +8,7 @@ using Tendency.SampleCharts.Hostile;
 
 namespace Tendency.Simulations.Studies;
 
-/// <summary>Reads hostile files by the thousand: none may throw, hang, or leave a row unaccounted for.</summary>
+/// <summary>Reads and audits hostile files by the thousand: none may throw, hang, or leave a row unaccounted for.</summary>
 internal static class FuzzStudy
 {
     private const int SlowMilliseconds = 5_000;
@@ -23,7 +24,8 @@ internal static class FuzzStudy
             try
             {
                 var read = ChartReader.Read([new ChartSource(name, () => new MemoryStream(bytes))], WeekPlan.Default, Glossary.BuiltIn);
-                _ = DerivedColumns.AddTo(read.Plays, WeekPlan.Default, Glossary.BuiltIn);
+                var log = DerivedColumns.AddTo(read.Plays, WeekPlan.Default, Glossary.BuiltIn);
+                _ = Audit.Run(read, log, WeekPlan.Default, Glossary.BuiltIn);
                 (rows, plays) = (rows + read.RowsRead, plays + read.Plays.Rows);
                 if (read.RowsRead != read.Plays.Rows + read.RowsLeftOut + read.RowsSetAside)
                 {
