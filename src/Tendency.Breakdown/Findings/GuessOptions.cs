@@ -1,0 +1,16 @@
+namespace Tendency.Breakdown.Findings;
+
+/// <summary>How guesses are tried.</summary>
+public sealed record GuessOptions
+{
+    public static GuessOptions Default { get; } = new();
+
+    /// <summary>Each game is guessed from this many games before it; the first ones are not scored. 0 = from all other games.</summary>
+    public int Forward { get; init; }
+
+    /// <summary>The same seed grows the same trees.</summary>
+    public int Seed { get; init; } = 1;
+
+    /// <summary>Level of the ranges in the calibration table, in (0, 1).</summary>
+    public double Level { get; init; } = 0.95;
+}

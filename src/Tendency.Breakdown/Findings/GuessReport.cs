@@ -1,0 +1,64 @@
+using Tendency.Breakdown.Charts;
+using Tendency.Inference.Scores;
+
+namespace Tendency.Breakdown.Findings;
+
+/// <summary>How well calls can be guessed, on games the guesses were not learned from.</summary>
+/// <param name="OutcomeColumn">What was guessed.</param>
+/// <param name="Outcomes">Its values; forecasts are in this order.</param>
+/// <param name="Rows">One a model: base rate, down and distance, all. Empty when there was nothing to score.</param>
+/// <param name="Plays">Every scored play with the forecast of the model <c>all</c>.</param>
+/// <param name="Calibration">Forecast against what happened, for a two-way outcome's first value; empty otherwise.</param>
+/// <param name="WhyNot">Why nothing was scored; empty when something was.</param>
+public sealed record GuessReport(
+    string OutcomeColumn,
+    IReadOnlyList<string> Outcomes,
+    IReadOnlyList<GuessRow> Rows,
+    IReadOnlyList<GuessedPlay> Plays,
+    IReadOnlyList<CalibrationBin> Calibration,
+    string WhyNot)
+{
+    /// <summary>How readable each value of a dimension is, most bits saved a play first.</summary>
+    /// <param name="plays">The log that was guessed.</param>
+    /// <param name="minPlays">Values with fewer scored plays are left out.</param>
+    public IReadOnlyList<Readability> By(PlayLog plays, string dimension, int minPlays = 8)
+    {
+        var column = plays.Dimension(dimension);
+        return [.. Plays
+            .Where(p => column.Codes[p.Row] > 0)
+            .GroupBy(p => column.Codes[p.Row])
+            .Where(g => g.Count() >= minPlays)
+            .Select(g => new Readability(
+                dimension,
+                column.Levels[g.Key],
+                g.Count(),
+                g.Count(p => p.IsRight),
+                g.Average(p => (p.BaseLoss - p.Loss) / Math.Log(2))))
+            .OrderByDescending(r => r.BitsSaved)
+            .ThenBy(r => r.Value, StringComparer.Ordinal)];
+    }
+}
+
+/// <summary>The scores of one model.</summary>
+/// <param name="LogLoss">Mean -ln p(what was called), natural units a play.</param>
+/// <param name="Brier">Mean (p - y)² for two outcomes, summed over outcomes for more.</param>
+/// <param name="BitsSaved">(Log loss of the base rate - this one) / ln 2, a play.</param>
+public sealed record GuessRow(string Model, int Plays, double Accuracy, double LogLoss, double Brier, double BitsSaved);
+
+/// <summary>One play guessed from other games.</summary>
+/// <param name="Row">Row in the play log.</param>
+/// <param name="Outcome">What was called, an index into the outcomes.</param>
+/// <param name="Guess">What the model would have called.</param>
+/// <param name="Forecast">Its probability of each outcome.</param>
+/// <param name="BaseLoss">-ln p of the base rate for what was called.</param>
+public sealed record GuessedPlay(int Row, int Outcome, int Guess, IReadOnlyList<double> Forecast, double BaseLoss)
+{
+    public bool IsRight => Outcome == Guess;
+
+    public double Loss => -Math.Log(Forecast[Outcome]);
+}
+
+/// <summary>How readable the plays of one situation are.</summary>
+/// <param name="Right">Plays called right.</param>
+/// <param name="BitsSaved">Against the base rate, a play.</param>
+public sealed record Readability(string Dimension, string Value, int Plays, int Right, double BitsSaved);

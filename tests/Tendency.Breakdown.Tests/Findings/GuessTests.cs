@@ -1,0 +1,85 @@
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Findings;
+
+namespace Tendency.Breakdown.Tests.Findings;
+
+public sealed class GuessTests
+{
+    private static readonly PlayLog s_readable = ChartOfCalls.Of(
+        5, ("strong", "none", _ => 22, _ => 3), ("weak", "jet", _ => 4, _ => 21));
+
+    [Fact]
+    public void Run_BackGivesItAway_BeatsBaseRateAndDownAndDistance()
+    {
+        var report = Guess.Run(s_readable, "call", GuessOptions.Default);
+
+        Assert.Equal(["base rate", "down and distance", "all"], report.Rows.Select(r => r.Model));
+        Assert.All(report.Rows, row => Assert.Equal(250, row.Plays));
+        Assert.Equal(43.0 / 50, report.Rows[2].Accuracy, 6);
+        Assert.True(report.Rows[2].LogLoss < report.Rows[0].LogLoss - 0.15);
+    }
+
+    [Fact]
+    public void Run_BaseRate_IsTheTrainingGamesShare()
+    {
+        // Every other game has 104 runs in 200 plays, half a play added to each call.
+        var run = 104.5 / 201;
+
+        var row = Guess.Run(s_readable, "call", GuessOptions.Default).Rows[0];
+
+        Assert.Equal(-((26 * Math.Log(run)) + (24 * Math.Log(1 - run))) / 50, row.LogLoss, 12);
+        Assert.Equal(((26 * (1 - run) * (1 - run)) + (24 * run * run)) / 50, row.Brier, 12);
+        Assert.Equal(0, row.BitsSaved, 12);
+    }
+
+    [Fact]
+    public void Run_EvenBaseRate_TieCountsAsPass()
+    {
+        // Learned from ten runs and ten passes: 0.5 each.
+        var even = ChartOfCalls.Of(2, ("strong", "none", g => g == 0 ? 10 : 4, g => g == 0 ? 10 : 16));
+
+        var row = Guess.Run(even, "call", GuessOptions.Default with { Forward = 1 }).Rows[0];
+
+        Assert.Equal(16.0 / 20, row.Accuracy, 12);
+    }
+
+    [Fact]
+    public void Run_Forward_LearnsFromNoLaterGame()
+    {
+        var same = Guess.Run(s_readable, "call", GuessOptions.Default with { Forward = 2 });
+        var otherEnd = ChartOfCalls.Of(
+            5, ("strong", "none", g => g == 4 ? 3 : 22, g => g == 4 ? 22 : 3), ("weak", "jet", g => g == 4 ? 21 : 4, g => g == 4 ? 4 : 21));
+
+        var changed = Guess.Run(otherEnd, "call", GuessOptions.Default with { Forward = 2 });
+
+        Assert.Equal(150, same.Plays.Count);
+        Assert.Equal(same.Plays.Take(100).Select(p => p.Forecast[0]), changed.Plays.Take(100).Select(p => p.Forecast[0]));
+    }
+
+    [Fact]
+    public void Run_ThreeOutcomes_ForecastsSumToOne()
+    {
+        var calls = s_readable.Category("call");
+        var schemes = CategoryColumn.FromWords("run_scheme", Enumerable.Range(0, s_readable.Rows).Select(row =>
+            calls[row] == "pass" ? "" : row % 3 == 0 ? "power" : row % 3 == 1 ? "inside zone" : "counter"));
+
+        var report = Guess.Run(s_readable.With(schemes), "run_scheme", GuessOptions.Default);
+
+        Assert.All(report.Plays, p => Assert.Equal(1, p.Forecast.Sum(), 12));
+        Assert.Empty(report.Calibration);
+    }
+
+    [Fact]
+    public void Run_OneGame_SaysWhyNot() =>
+        Assert.Contains("only 1 games", Guess.Run(s_readable.Where("game", "G1"), "call", GuessOptions.Default).WhyNot, StringComparison.Ordinal);
+
+    [Fact]
+    public void By_BackSide_CountsItsPlays()
+    {
+        var by = Guess.Run(s_readable, "call", GuessOptions.Default).By(s_readable, "back_side");
+
+        Assert.Equal(["strong", "weak"], by.Select(r => r.Value).Order());
+        Assert.All(by, r => Assert.Equal(125, r.Plays));
+        Assert.All(by, r => Assert.True(r.BitsSaved > 0));
+    }
+}

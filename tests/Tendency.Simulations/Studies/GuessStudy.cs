@@ -1,0 +1,91 @@
+using System.Diagnostics;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Findings;
+using Tendency.Breakdown.Findings.Guessing;
+using Tendency.Simulations.Charts;
+
+namespace Tendency.Simulations.Studies;
+
+/// <summary>How well calls are guessed over simulated seasons, every team, each game from the four before it.</summary>
+internal static class GuessStudy
+{
+    /// <summary>The blend's parts, and the same learners without any idea of football for comparison.</summary>
+    private static IEnumerable<(string Name, Func<int[], int[], double[][]> Forecast)> Learners(GuessGround ground)
+    {
+        var blank = ground with
+        {
+            IsCall = false,
+            Seen = new Features(
+                [.. ground.Seen.Rows.Select(row => row.Select((x, j) => j < UsualCalls.Parts ? 0 : x).ToArray())],
+                [.. ground.Seen.Compact.Select(row => row[(UsualCalls.Parts + 1)..])],
+                [.. ground.Seen.Restraint.Select(_ => 1.0)]),
+        };
+        yield return ("plain regression", (learn, ask) => BlendedModel.Regression(blank, learn, ask, 1));
+        yield return ("plain forest", (learn, ask) => BlendedModel.Forest(blank, learn, ask, 200, 1));
+        yield return ("usual calls alone", (learn, ask) => [.. ask.Select(i => ground.Seen.Rows[i][..UsualCalls.Parts].Sum()).Select(odds => 1 / (1 + Math.Exp(-odds))).Select(pass =>
+            ground.Outcomes[0] == "pass" ? (double[])[pass, 1 - pass] : [1 - pass, pass])]);
+        foreach (var precision in (double[])[2, 4, 8, 16, 32, 64, 128])
+        {
+            yield return ($"regression {precision}", (learn, ask) => BlendedModel.Regression(ground, learn, ask, precision));
+        }
+
+        yield return ("forest", (learn, ask) => BlendedModel.Forest(ground, learn, ask, 200, 1));
+        yield return ("half forest, half 16", (learn, ask) => [.. BlendedModel.Regression(ground, learn, ask, 16).Zip(BlendedModel.Forest(ground, learn, ask, 200, 1), (a, b) => a.Zip(b, (x, y) => (x + y) / 2).ToArray())]);
+    }
+
+    // Seven games full of looks, three habits among them, calls otherwise as usual by down and distance.
+    private static PlayLog WithHabits(int seed, int team)
+    {
+        var chance = new Random((seed * 7919) + team);
+        var looks = SimulatedSnaps.Looks(chance.Next(), 7, 60);
+        var derived = SimulatedSnaps.WithCalls(looks, Enumerable.Repeat("run", looks.Rows));
+        var habits = PlantedHabits.Choose(derived, 3, false, chance);
+        var runs = PlantedHabits.RunChances(derived, 0.5, 0.25, habits, chance);
+        var snaps = Snapshot.Of(derived);
+        var shifted = runs.Select((p, row) => 1 / (1 + Math.Exp(-(Math.Log(p / (1 - p)) - (0.6 * UsualCalls.PassLogOdds(snaps[row])[0]) + 0.4))));
+        return SimulatedSnaps.WithCalls(looks, PlantedHabits.Draw([.. shifted], chance));
+    }
+
+    public static void Run(bool habits, int teams, int seed, TextWriter output)
+    {
+        var watch = Stopwatch.StartNew();
+        var sums = new Dictionary<string, (double Plays, double Right, double Loss, double Brier)>(StringComparer.Ordinal);
+        for (var team = 0; team < teams; team++)
+        {
+            var plays = habits ? WithHabits(seed, team) : ProfessionalSeason.Team((seed * 100) + (team / 8), team, 16);
+            var ground = GuessGround.From(plays, ColumnNames.Call);
+            foreach (var (name, forecast) in Learners(ground))
+            {
+                var (count, right, loss, brier) = (0.0, 0.0, 0.0, 0.0);
+                for (var game = 4; game < ground.Games; game++)
+                {
+                    int[] learn = [.. Enumerable.Range(0, ground.Rows.Length).Where(i => ground.Game[i] < game && ground.Game[i] >= game - 4)];
+                    int[] ask = [.. Enumerable.Range(0, ground.Rows.Length).Where(i => ground.Game[i] == game)];
+                    var p = forecast(learn, ask);
+                    for (var i = 0; i < ask.Length; i++)
+                    {
+                        var y = ground.Outcome[ask[i]];
+                        (count, right, loss, brier) = (count + 1, right + (p[i][y] > 0.5 ? 1 : 0), loss - Math.Log(p[i][y]), brier + ((1 - p[i][y]) * (1 - p[i][y])));
+                    }
+                }
+
+                var sum = sums.GetValueOrDefault(name);
+                sums[name] = (sum.Plays + count, sum.Right + right, sum.Loss + loss, sum.Brier + brier);
+            }
+
+            foreach (var row in Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Forward = 4 }).Rows)
+            {
+                var sum = sums.GetValueOrDefault(row.Model);
+                sums[row.Model] = (sum.Plays + row.Plays, sum.Right + (row.Accuracy * row.Plays), sum.Loss + (row.LogLoss * row.Plays), sum.Brier + (row.Brier * row.Plays));
+            }
+        }
+
+        foreach (var (model, sum) in sums)
+        {
+            output.WriteLine($"{model,-18} {sum.Plays,6:0} plays  accuracy {100 * sum.Right / sum.Plays:0.0}%  log loss {sum.Loss / sum.Plays:0.0000}  Brier {sum.Brier / sum.Plays:0.0000}");
+        }
+
+        output.WriteLine($"{watch.Elapsed.TotalSeconds:0.0} s");
+    }
+}
