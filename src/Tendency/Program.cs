@@ -11,6 +11,7 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
     FrontsCommand.Create(),
     ScriptCommand.Create(),
     AuditCommand.Create(),
+    AgreeCommand.Create(),
     WorkbookCommand.Create(),
 };
 ChartCommand.ShowExamples(root);

@@ -25,9 +25,10 @@ public static class Audit
         var walk = new DriveAudit(charts);
         Problem[] found = [.. walk.Problems, .. BallChecks.Run(charts, walk), .. CallChecks.Run(charts), .. OrderChecks.Run(charts, walk), .. SeriesChecks.Run(charts, walk),
             .. WordChecks.Run(charts), .. CoverageChecks.Run(charts), .. WholeGameChecks.Run(charts), .. SideChecks.Run(charts)];
-        Problem[] all = [.. Suppressed.Without(read.Problems.Concat(found).Select(p => UnreadableCells.WithSuggestion(charts, walk, p)))
+        var notRun = RuleCatalogue.Checked.Select(rule => new RuleNotRun(rule.Rule, [.. rule.Needs.Where(column => !IsCharted(derived, column))])).Where(rule => rule.Columns.Count > 0).ToArray();
+        var silent = notRun.Select(rule => rule.Rule).ToHashSet();
+        Problem[] all = [.. Suppressed.Without(read.Problems.Concat(found).Where(p => !silent.Contains(p.Rule)).Select(p => UnreadableCells.WithSuggestion(charts, walk, p)))
             .OrderBy(p => p.Rule.Severity).ThenBy(p => p.Place.File, StringComparer.Ordinal).ThenBy(p => p.Place.Line).ThenBy(p => p.Rule.Code, StringComparer.Ordinal)];
-        var notRun = RuleCatalogue.Checked.Select(rule => new RuleNotRun(rule.Rule, [.. rule.Needs.Where(column => !derived.IsCharted(column))])).Where(rule => rule.Columns.Count > 0).ToArray();
         return new AuditReport(all, notRun, Summary(derived.Rows, all, notRun.Length), [.. all.Select(Proposed).OfType<Correction>()]);
     }
 
@@ -37,6 +38,9 @@ public static class Audit
             : null;
 
     private static bool IsCell(Problem problem) => problem.Rule.Code[0] is 'D' or 'R' or 'P' or 'W' or 'G' || problem.Rule.Code is "T101" or "T102" or "T105";
+
+    // A chart without a touchdown leaves the column blank; the header says that it is charted.
+    private static bool IsCharted(PlayLog log, string column) => column == ColumnNames.Touchdown ? log.Has(column) : log.IsCharted(column);
 
     private static string Summary(int plays, IReadOnlyList<Problem> problems, int notRun)
     {

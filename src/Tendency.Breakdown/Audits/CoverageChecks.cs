@@ -34,11 +34,15 @@ internal static class CoverageChecks
         }
     }
 
-    private static IEnumerable<Problem> Blanks(AuditedCharts charts, AuditedGame game)
+    // Team by team: of the other team often only down and distance are charted.
+    private static IEnumerable<Problem> Blanks(AuditedCharts charts, AuditedGame game) =>
+        game.Rows.GroupBy(row => charts.Log.Category(Offense).Codes[row]).SelectMany(team => Blanks(charts, game, [.. team]));
+
+    private static IEnumerable<Problem> Blanks(AuditedCharts charts, AuditedGame game, IReadOnlyList<int> teamRows)
     {
         foreach (var name in s_every.Concat(s_ofRuns).Concat(s_ofPasses))
         {
-            var rows = game.Rows.Where(row => Applies(charts, name, row)).ToArray();
+            var rows = teamRows.Where(row => Applies(charts, name, row)).ToArray();
             var blank = rows.Select(row => charts.Raw(row, name).Length == 0).ToArray();
             var count = blank.Count(b => b);
             if (count == 0 || count == rows.Length || rows.Length < 20 || !charts.Log.Has(name))

@@ -22,6 +22,6 @@ internal static class GameRules
     public static IReadOnlyList<CheckedRule> All { get; } =
     [
         new(FewSnaps), new(HashShares, Hash), new(OneSided, RunSide), new(NeverChanges), new(DefaultLeftIn), new(ManyBlank), new(StopsBeingCharted), new(ManyUnknown, RunScheme),
-        new(GamePastedTwice, Gain), new(BlockPastedTwice, Gain), new(WrongTeam, Offense, Defense), new(Mirrored, Hash, RunSide),
+        new(GamePastedTwice, Gain), new(BlockPastedTwice, Gain), new(WrongTeam, Offense, Defense), new(Mirrored, Hash),
     ];
 }

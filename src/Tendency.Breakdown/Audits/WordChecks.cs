@@ -42,7 +42,7 @@ internal static class WordChecks
                     yield return charts.Cell(WordRules.Misspelt, row, column.Name, $"'{cell}' may be '{word.Spelt}'{(word.Count > 0 ? $" ({word.Count} rows)" : "")}.", InPlace(cell, Shape(cell), word.Spelt));
                 }
             }
-            else if (column.GlossaryKind.Length > 0 && !written.All(c => !char.IsLetterOrDigit(c)))
+            else if (column.GlossaryKind.Length > 0 && at.Any(row => charts.Calls[row] != "none") && !written.All(c => !char.IsLetterOrDigit(c)))
             {
                 var nearest = vocabulary.OrderBy(v => EditDistance.Between(key, v.Key)).Take(2).Select(v => v.Value);
                 var places = string.Join(", ", at.Take(PlacesNamed).Select(row => $"{charts.File(row)}:{charts.Line(row)}"));

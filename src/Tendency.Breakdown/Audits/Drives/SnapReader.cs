@@ -9,6 +9,8 @@ internal static class SnapReader
     public static WalkedSnap Read(AuditedCharts charts, int row)
     {
         var log = charts.Log;
+        var gain = log.Number(ColumnNames.Gain)[row];
+        var scores = gain is not null && gain == log.Number(ColumnNames.YardsToGoal)[row] && log.Category(ColumnNames.Result)[row] is "rush" or "complete" or "scramble";
         var isGoal = charts.Raw(row, ColumnNames.Distance) is ['g' or 'G', ..];
         return new WalkedSnap(
             row,
@@ -17,7 +19,7 @@ internal static class SnapReader
             log.Number(ColumnNames.Distance)[row],
             isGoal,
             log.Number(ColumnNames.YardsToGoal)[row],
-            log.Number(ColumnNames.Gain)[row])
+            gain)
         {
             Offense = log.Category(ColumnNames.Offense)[row],
             Series = log.Number(ColumnNames.Series)[row],
@@ -25,7 +27,9 @@ internal static class SnapReader
             Clock = log.Number(ColumnNames.Clock)[row],
             Call = charts.Calls[row],
             Result = log.Category(ColumnNames.Result)[row],
-            Touchdown = log.Category(ColumnNames.Touchdown)[row] == "yes",
+
+            // Where touchdowns are not charted the gain tells of them.
+            Touchdown = log.Category(ColumnNames.Touchdown)[row] == "yes" || (scores && !log.Has(ColumnNames.Touchdown)),
             PenaltyOn = log.Category(ColumnNames.PenaltyOn)[row],
             PenaltyYards = log.Number(ColumnNames.PenaltyYards)[row],
             Effect = log.Category(ColumnNames.PenaltyEffect)[row],

@@ -68,7 +68,7 @@ public sealed record Agreement(
     // No touchdown is charted as a blank cell, which here is an answer like any other.
     private static string KeyOf(ChartColumn column, string word, Glossary glossary) =>
         column.Name == ColumnNames.Touchdown ? (word.Length == 0 ? "no" : word)
-        : column.GlossaryKind.Length > 0 && glossary.Find(column.GlossaryKind, word) is { } term && column.Name != ColumnNames.Formation ? term.Canonical
+        : column.GlossaryKind.Length > 0 && glossary.Find(column.GlossaryKind, word) is { } term ? term.Canonical
         : Glossary.Key(word) is { Length: > 0 } key && column.Kind == CellKind.Word ? key
         : word;
 
