@@ -13,7 +13,7 @@ internal static class BackSidePage
     private static readonly (string Value, string Name, string Remark, string Spoken)[] s_spots =
     [
         ("weak", "Weak", "", "with the back weak"),
-        ("middle", "Middle", "behind the QB", "with the back behind the quarterback"),
+        ("middle", "Middle", "behind the QB", "with the back behind the QB"),
         ("strong", "Strong", "", "with the back strong"),
         ("none", "No back", "", "from empty"),
     ];
@@ -26,7 +26,7 @@ internal static class BackSidePage
         var runs = plays.Where(ColumnNames.RunTo, "to back", "away");
         var slides = plays.Where(ColumnNames.SlideTo, "to back", "away");
         return new Page("back-side", "Back's side", Headline.Of(
-            CallFinding.Of(study, spots, ""), Way(study, runs, ColumnNames.RunTo, "Runs go"), Way(study, slides, ColumnNames.SlideTo, "The slide goes"), Fallback(study, charted)))
+            CallFinding.Of(study, spots, ""), Ways(study, runs, slides), Fallback(study, charted)))
         {
             Deck = CallTable.Deck,
             Blocks =
@@ -50,6 +50,13 @@ internal static class BackSidePage
         Lean.Below => $"{subject} to the back's side.",
         _ => "",
     };
+
+    private static string Ways(Study study, PlayLog runs, PlayLog slides)
+    {
+        var run = Way(study, runs, ColumnNames.RunTo, "Runs go");
+        var slide = Way(study, slides, ColumnNames.SlideTo, "Slides go");
+        return run.Length > 0 && slide.Length > 0 && run[5..] == slide[7..] ? $"Runs and slides {run[5..]}" : Words.Sentences(run, slide);
+    }
 
     private static string Fallback(Study study, PlayLog charted)
     {

@@ -14,6 +14,9 @@ public static class BookletOrder
         new("Situations", "openers", "Openers", [], OpenersPage.Compose) { WhenEmpty = "no snap beyond the openers" },
         new("Situations", "after", "After a long play or a loss", [ColumnNames.Series, ColumnNames.Gain], AfterPage.Compose),
         new("Situations", "clock", "Clock and score", [ColumnNames.Quarter, ColumnNames.Clock], ClockPage.Compose) { WhenEmpty = "no two-minute or four-minute snap" },
+        new("Front", "front-check", "Front check", [], FrontCheckPage.Compose) { WhenEmpty = "no run with a rated scheme" },
+        new("Front", "front-card", "Front by situation", [], FrontCardPage.Compose) { WhenEmpty = "no front check" },
+        new("Front", "protection", "Protection and rusher", [ColumnNames.SlideSide, ColumnNames.BackSide], ProtectionPage.Compose) { WhenEmpty = "no slide with an offset back" },
         new("Looks", "formation", "Formation and back", [ColumnNames.Formation], FormationPage.Compose) { WhenEmpty = "no formation on five plays" },
         new("Looks", "personnel", "Personnel", [ColumnNames.Personnel], PersonnelPage.Compose),
         new("Looks", "back-side", "Back's side", [ColumnNames.BackSide], BackSidePage.Compose),
@@ -24,9 +27,11 @@ public static class BookletOrder
         new("Money downs", "third-down", "Third down", [], ThirdDownPage.Compose) { WhenEmpty = "no third down" },
         new("Money downs", "red-zone", "Red zone", [ColumnNames.BallOn], RedZonePage.Compose) { WhenEmpty = "no play in the red zone" },
         new("Money downs", "backed-up", "Backed up", [ColumnNames.BallOn], BackedUpPage.Compose) { WhenEmpty = "no snap inside their own 20" },
-        new("Money downs", "tries", "Two-point tries", [], TriesPage.Compose) { WhenEmpty = "few or none; they close the red-zone page" },
+        new("Money downs", "tries", "Two-point tries", [], TriesPage.Compose) { WhenEmpty = "none, or few: then they close the red-zone page" },
+        new("Tells", "tells", "Tells", [], TellsPage.Compose) { WhenEmpty = "no situation had enough plays to search" },
         new("How sure", "games", "Game by game", [], GamesPage.Compose),
-        new("How sure", "reading", "How to read, what was charted", [], ReadingPage.Compose) { SumsUp = true },
+        new("How sure", "audit", "Chart audit", [], AuditPage.Compose) { WhenEmpty = "nothing to mend" },
+        new("How sure", "reading", "How to read", [], ReadingPage.Compose) { SumsUp = true },
     ];
 
     /// <summary>The whole booklet.</summary>

@@ -16,7 +16,7 @@ internal static class BriefPage
     public static Page? Compose(Study study)
     {
         var claims = Choice.Of(study);
-        return new Page("brief", "Scouting brief", $"{study.Opponent} {study.Side}")
+        return new Page("brief", "Scouting brief", claims.Count == 0 ? "No habit stands out." : claims[0].Sentence)
         {
             Kind = PageKind.Brief,
             Blocks =
@@ -24,6 +24,7 @@ internal static class BriefPage
                 .. Warning(study),
                 new KeyFigures([.. Keys(study).Take(5)]),
                 .. Sentences(study, claims),
+                .. Front(study),
                 new Heading("How good the charts are"),
                 new Paragraph(ChartQuality.Of(study)),
             ],
@@ -81,11 +82,33 @@ internal static class BriefPage
         }
     }
 
+    private static IEnumerable<Block> Front(Study study)
+    {
+        if (study.Fronts is not { } check || check.Ranking.Ranks.Count == 0)
+        {
+            yield break;
+        }
+
+        var ranks = check.Ranking.Ranks.OrderByDescending(rank => rank.ProbabilityBest).Take(5).Select(rank => new Bar(Words.Title(rank.Front), rank.ProbabilityBest, check.Ranking.HasClearWinner && rank.Rank == 1));
+        RichText turn = FrontVerdict.Turn(check);
+        var link = study.Anchors.Contains("front-check") ? " " + RichText.PageOf("front-check") + "." : RichText.Empty;
+        yield return new SideBySide(
+        [
+            new Side(328,
+            [
+                new Heading("Front to start in"),
+                Paragraph.Lead(RichText.Strong(FrontVerdict.Lead(check.Ranking)) + " " + FrontVerdict.Evidence(check.Ranking)),
+                new Paragraph(turn + link),
+            ]),
+            new Side(0, [new Heading("Chance of being best"), new Bars([.. ranks]) { LabelWidth = 70 }]),
+        ]);
+    }
+
     private static RichText Support(Study study, Claim claim)
     {
         var games = study.ByGame(claim.Plays, claim.Column, claim.Value).Where(game => game.Plays > 0).ToArray();
         var same = games.Count(game => game.Value > claim.Share.Baseline);
-        var steady = games.Length < 2 ? "" : same == games.Length ? $"Same way in all {Words.Number(games.Length)} games. " : $"Same way in {same} of {games.Length} games. ";
+        var steady = games.Length < 2 ? "" : same == games.Length ? $"In all {Words.Number(games.Length)} games. " : $"In {same} of {games.Length} games. ";
         var done = claim.Plays.Where(claim.Column, claim.Value);
         var calls = CrossTab.Values(done, claim.Value == "pass" || claim.Column == ColumnNames.SlideTo ? ColumnNames.PassConcept : ColumnNames.RunScheme)
             .Take(2).Select(call => $"{Words.Plain(call.Value)} {call.Count}").ToArray();

@@ -9,7 +9,7 @@ namespace Tendency.Booklet.Pages;
 /// <summary>What do they call when the clock, or the score, presses?</summary>
 internal static class ClockPage
 {
-    private const int MostSnaps = 12;
+    private const int MostSnaps = 7;
 
     public static Page? Compose(Study study)
     {

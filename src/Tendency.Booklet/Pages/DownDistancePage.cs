@@ -3,6 +3,7 @@ using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Weeks;
 
 namespace Tendency.Booklet.Pages;
@@ -10,6 +11,8 @@ namespace Tendency.Booklet.Pages;
 /// <summary>What do they call on this down and distance?</summary>
 internal static class DownDistancePage
 {
+    private const int MostZones = 4;
+
     public static Page? Compose(Study study)
     {
         var rows = Rows(study).ToArray();
@@ -18,7 +21,7 @@ internal static class DownDistancePage
             Deck = CallTable.Deck,
             Blocks =
             [
-                CallTable.Of(study, "Situation", rows),
+                CallTable.Of(study, "Situation", rows.Concat(Zones(study))),
                 Paragraph.Note("Counts at the right of each name are plays; ties keep the order in which they were first called. Rows under 5 plays show the count only."),
             ],
         };
@@ -52,6 +55,22 @@ internal static class DownDistancePage
         }
 
         yield return new Situation("4th", "went for it", plays.Where(ColumnNames.Down, "4")) { Spoken = "fourth down" };
+    }
+
+    // The field tells apart what the down alone does not; zones with too few plays would only fill the page.
+    private static IEnumerable<Situation> Zones(Study study)
+    {
+        var zones = CrossTab.Values(study.Plays, ColumnNames.FieldZone).Where(zone => zone.Count >= Share.FewestPlays).Take(MostZones).Select(zone => zone.Value).ToArray();
+        if (zones.Length < 2)
+        {
+            yield break;
+        }
+
+        yield return Situation.Group("By field zone", study.Plays, "(also counted in the rows above)");
+        foreach (var zone in study.Plays.Category(ColumnNames.FieldZone).Levels.Where(zones.Contains))
+        {
+            yield return new Situation(Words.Title(zone), "", study.Plays.Where(ColumnNames.FieldZone, zone));
+        }
     }
 
     private static IEnumerable<Situation> Bands(PlayLog plays, string down, string ordinal, string word, Boundaries limits)

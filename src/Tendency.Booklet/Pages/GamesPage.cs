@@ -10,7 +10,7 @@ namespace Tendency.Booklet.Pages;
 /// <summary>Is it the same offense every week?</summary>
 internal static class GamesPage
 {
-    private const int MostPanels = 6;
+    private const int MostPanels = 9;
     private const int MostLabelled = 5;
 
     public static Page? Compose(Study study)
@@ -91,10 +91,10 @@ internal static class GamesPage
         yield return new Habit("Run, 2nd and long", plays.Where(ColumnNames.DownDistance, "2 & long", "2 & extra long"), ColumnNames.Call, "run");
         yield return new Habit("Run, back weak", plays.Where(ColumnNames.BackSide, "weak"), ColumnNames.Call, "run");
         yield return new Habit("Run, back strong", plays.Where(ColumnNames.BackSide, "strong"), ColumnNames.Call, "run");
-        yield return new Habit("Runs away from the back", plays.Where(ColumnNames.RunTo, "to back", "away"), ColumnNames.RunTo, "away");
-        yield return new Habit("Slide away from the back", plays.Where(ColumnNames.SlideTo, "to back", "away"), ColumnNames.SlideTo, "away");
-        yield return new Habit("Third downs converted", plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes");
-        yield return new Habit("Gap schemes, of runs", plays.Where(row => plays.Category(ColumnNames.RunFamily)[row].Length > 0), ColumnNames.RunFamily, "gap");
+        yield return new Habit("Runs away from back", plays.Where(ColumnNames.RunTo, "to back", "away"), ColumnNames.RunTo, "away");
+        yield return new Habit("Slide away from back", plays.Where(ColumnNames.SlideTo, "to back", "away"), ColumnNames.SlideTo, "away");
+        yield return new Habit("Third downs made", plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes");
+        yield return new Habit("Gap schemes", plays.Where(row => plays.Category(ColumnNames.RunFamily)[row].Length > 0), ColumnNames.RunFamily, "gap");
         yield return new Habit("Run share", plays, ColumnNames.Call, "run");
     }
 
@@ -102,6 +102,6 @@ internal static class GamesPage
     {
         var all = study.Of(habit.Plays, habit.Column, habit.Value);
         var games = study.ByGame(habit.Plays, habit.Column, habit.Value, all.Value);
-        return new Panel(habit.Name, $"{Figures.Percent(all)}, {Figures.CountOf(all)}", [GamePlot.Of(study, all, games, study.Games.Count <= MostLabelled)]);
+        return new Panel(habit.Name, $"{Figures.Percent(all)} of {all.Plays}", [GamePlot.Of(study, all, games, study.Games.Count <= MostLabelled)]);
     }
 }

@@ -23,7 +23,7 @@ internal static class PassGamePage
 
         return new Page("pass-game", "Passes and protection", Finding(study, passes))
         {
-            Blocks = [.. Concepts(study, passes), .. Beside(study, passes)],
+            Blocks = [.. Concepts(study, passes), .. Beside(study, passes), .. When(passes)],
         };
     }
 
@@ -92,5 +92,28 @@ internal static class PassGamePage
             new Heading(title, Words.Figured(mix.Plays, "pass", "passes")),
             MixTable.Of(study, head, column, passes, mix, MixStops.Half),
         ]);
+    }
+
+    // Counts alone: the cells are small, the question is what to drill.
+    private static IEnumerable<Block> When(PlayLog passes)
+    {
+        if (!passes.IsCharted(ColumnNames.PassConcept))
+        {
+            yield break;
+        }
+
+        (string Head, PlayLog Plays)[] times =
+        [
+            ("1st down", passes.Where(ColumnNames.Down, "1")),
+            ("2nd down", passes.Where(ColumnNames.Down, "2")),
+            ("3rd down", passes.Where(ColumnNames.Down, "3")),
+            ("Red zone", passes.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line")),
+        ];
+        var shown = times.Where(time => time.Plays.Rows > 0).ToArray();
+        var width = 516d / shown.Length;
+        yield return new Heading("What they throw, and when", "counts of passes, the three most frequent");
+        yield return new Table(
+            [.. shown.Select((time, i) => new Column(time.Head, i * width, width - 20) { Remark = Words.Figured(time.Plays.Rows, "pass", "passes") })],
+            [new TableRow([.. shown.Select(time => Cells.Counts(Shares.Top(time.Plays, ColumnNames.PassConcept)))])]) { Caption = "Concepts by down" };
     }
 }

@@ -30,7 +30,7 @@ internal static class PersonnelPage
             [
                 CallTable.Of(study, "Personnel", rows),
                 Paragraph.Note(Words.Sentences(
-                    "First digit backs, second digit tight ends; the rest of five are receivers.",
+                    "First digit backs, second digit tight ends (TE); the rest of five are receivers.",
                     others.Length == 0 ? "" : $"Others: {Words.Join(others.Select(group => group.Value))}, {Words.Figured(others.Sum(group => group.Count), "play")}.",
                     charted.Rows == study.Plays.Rows ? "" : $"Not charted on {Words.Figured(study.Plays.Rows - charted.Rows, "play")}: left out here.")),
             ],
@@ -78,6 +78,6 @@ internal static class PersonnelPage
     }
 
     private static string Meaning(string personnel) => personnel is [var backs and >= '0' and <= '9', var ends and >= '0' and <= '9']
-        ? $"{Words.Counted(backs - '0', "back")}, {Words.Counted(ends - '0', "tight end")}"
+        ? $"{(backs == '1' ? "1 back" : $"{backs} backs")}, {ends} TE"
         : "";
 }

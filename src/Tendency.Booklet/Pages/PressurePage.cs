@@ -129,7 +129,7 @@ internal static class PressurePage
 
     private static IEnumerable<Side> Answer(Study study, PlayLog blitz, string column, string head, string title)
     {
-        var mix = Mix.Of(study, blitz, column, 6);
+        var mix = Mix.Of(study, blitz, column, 4);
         if (mix.Plays >= Share.FewestPlays)
         {
             yield return new Side(252, [new Heading(title), MixTable.Of(study, head, column, blitz, mix, MixStops.Half)]);

@@ -11,7 +11,7 @@ internal static class ReadingPage
 {
     private const int Columns = 3;
 
-    public static Page? Compose(Study study) => new("reading", "How to read, what was charted", "How to read the pages, and what they rest on.")
+    public static Page? Compose(Study study) => new("reading", "How to read", "How to read the pages, and what they rest on.")
     {
         Blocks =
         [
@@ -35,7 +35,7 @@ internal static class ReadingPage
             ("Solid dot, heavy bar, bold percent", "Differs from the line: the likely range leaves it out.", Example(44, 62, Line)),
             ("Open dot, thin bar", "Could be the same as the line.", Example(40, 71, Line)),
             ("Hatched", "Under 5 plays: the count alone, no percent, no range.", Example(2, 3, Line)),
-            ("Upright tick", "No line to test against. The ranges of such a table hold for all its rows at once.", Example(14, 60, null)),
+            ("Upright tick", "No line to test. Ranges hold for all rows of the table at once.", Example(14, 60, null)),
         };
         return new Table(
             [
@@ -74,6 +74,10 @@ internal static class ReadingPage
             .Concat(charts.RowsLeftOut == 0 ? [] : [$"repeated headers: {Figures.Count(charts.RowsLeftOut)}"])
             .Concat(charts.RowsSetAside == 0 ? [] : [$"a required cell is blank or can not be read: {Figures.Count(charts.RowsSetAside)}, listed by the audit command"]).ToArray();
         yield return new Paragraph(reasons.Length == 0 ? "No row was left out." : Words.Capital(string.Join("; ", reasons)) + ".", TextStyle.Deck);
+        if (study.Audit is { } audit)
+        {
+            yield return new Paragraph(RichText.Strong("Audit: ") + audit.Summary, TextStyle.Deck);
+        }
     }
 
     private static IEnumerable<Block> PagesLeftOut(Study study)

@@ -11,7 +11,7 @@ namespace Tendency.Booklet.Pages;
 /// <summary>Which runs, how well, and where do they hit?</summary>
 internal static class RunGamePage
 {
-    private const int MostSchemes = 9;
+    private const int MostSchemes = 8;
     private const int MostPictures = 3;
 
     public static Page? Compose(Study study)

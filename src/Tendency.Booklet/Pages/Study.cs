@@ -1,6 +1,9 @@
+using Tendency.Breakdown.Audits;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Findings;
+using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
 
@@ -39,6 +42,18 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
 
     /// <summary>The latest game's date in the week file; null = not said.</summary>
     public DateOnly? ChartedTo { get; } = Week.Charts.Max(chart => chart.Date);
+
+    /// <summary>The front check; null = not made, then its pages are left out.</summary>
+    public FrontCheck? Fronts { get; init; }
+
+    /// <summary>Our front by situation; empty without a front check.</summary>
+    public IReadOnlyList<FrontCardLine> FrontCard { get; init; } = [];
+
+    /// <summary>Searches for tells, one an outcome: the call, the run's side, the slide.</summary>
+    public IReadOnlyList<TellReport> Tells { get; init; } = [];
+
+    /// <summary>What is wrong with the charts; null = not audited.</summary>
+    public AuditReport? Audit { get; init; }
 
     /// <summary>The pages that do not sum up, placed or missing: what brief and last page refer to.</summary>
     public IReadOnlyList<PlacedPage> Placed { get; init; } = [];

@@ -4,6 +4,7 @@ using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 
 namespace Tendency.Booklet.Pages;
 
@@ -72,19 +73,21 @@ internal static class TargetsPage
         }
     }
 
-    // Which concept finds which man: counts alone, for the cells are small.
+    // Which concept and which formation find which man: counts alone, for the cells are small.
     private static IEnumerable<Block> Concepts(PlayLog thrown)
     {
-        var targets = Breakdown.Counts.CrossTab.Values(thrown, ColumnNames.Target).Take(5).ToArray();
-        if (!thrown.IsCharted(ColumnNames.PassConcept) || targets.Length == 0)
+        var targets = CrossTab.Values(thrown, ColumnNames.Target).Take(5).Select(target => target.Value).ToArray();
+        (string Name, string Column)[] ways = [("Concept", ColumnNames.PassConcept), ("Formation", ColumnNames.Formation), ("Coverage", ColumnNames.Coverage)];
+        var rows = ways.Where(way => thrown.IsCharted(way.Column))
+            .Select(way => new TableRow([Cells.Name(way.Name), .. targets.Select(target => Cells.Counts(Shares.Top(thrown.Where(ColumnNames.Target, target), way.Column)))])).ToArray();
+        if (rows.Length == 0 || targets.Length == 0)
         {
             yield break;
         }
 
-        var width = 516d / targets.Length;
-        yield return new Heading("On which concept", "counts of passes");
-        yield return new Table(
-            [.. targets.Select((target, i) => new Column(Words.Title(target.Value), i * width, width - 12))],
-            [new TableRow([.. targets.Select(target => Cells.Counts(Shares.Top(thrown.Where(ColumnNames.Target, target.Value), ColumnNames.PassConcept)))])]) { Caption = "Concepts by target" };
+        const double First = 66;
+        var width = (516 - First) / targets.Length;
+        yield return new Heading("When he gets it", "counts of passes, the three most frequent");
+        yield return new Table([new Column("By", 0, First - 6), .. targets.Select((target, i) => new Column(Words.Title(target), First + (i * width), width - 10))], rows) { Caption = "Concept, formation and coverage by target" };
     }
 }

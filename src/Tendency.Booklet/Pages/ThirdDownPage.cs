@@ -5,7 +5,6 @@ using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
-using Tendency.Breakdown.Counts;
 
 namespace Tendency.Booklet.Pages;
 
@@ -23,7 +22,7 @@ internal static class ThirdDownPage
         }
 
         var bands = Bands(study, third).ToArray();
-        return new Page("third-down", "Third down", CallFinding.Of(study, bands, CallFinding.None(study, third, "on third down")))
+        return new Page("third-down", "Third down", Turn(study, bands) ?? CallFinding.Of(study, bands, CallFinding.None(study, third, "on third down")))
         {
             Blocks =
             [
@@ -31,7 +30,6 @@ internal static class ThirdDownPage
                 new Heading("By yards to go"),
                 TwoShareTable.Of(study, "Third and", "Converted", ColumnNames.Success, third, bands.Prepend(Situation.Total(third, "All third"))),
                 .. Looks(study, third),
-                .. Calls(study, third),
             ],
         };
     }
@@ -78,7 +76,7 @@ internal static class ThirdDownPage
         if (rows.Length > 0)
         {
             yield return new Heading("By what they show", "looks seen on five or more third downs");
-            yield return TwoShareTable.Of(study, "Look", "Converted", ColumnNames.Success, third, rows);
+            yield return TwoShareTable.Of(study, "Look", "Converted", ColumnNames.Success, third, rows, compact: true);
         }
     }
 
@@ -88,15 +86,18 @@ internal static class ThirdDownPage
         return rows.Length < 2 ? [] : rows.Prepend(Situation.Group(name, third));
     }
 
-    private static IEnumerable<Block> Calls(Study study, PlayLog third)
+    /// <summary>"They throw on third and 7 or more": said at the distance from which every band leans one way.</summary>
+    private static string? Turn(Study study, IReadOnlyList<Situation> bands)
     {
-        var passes = third.Where(ColumnNames.Call, "pass");
-        if (passes.Rows < Share.FewestPlays || !passes.IsCharted(ColumnNames.PassConcept))
-        {
-            yield break;
-        }
-
-        var top = CrossTab.Values(passes, ColumnNames.PassConcept).Take(5).Select(value => $"{Words.Plain(value.Value)} {value.Count}");
-        yield return new Paragraph(RichText.Strong("Their third-down passes: ") + $"{Words.Join(top)} of {Words.Figured(passes.Rows, "pass", "passes")}.");
+        var limits = study.Week.Boundaries;
+        int[] from = [1, limits.ShortMost + 1, limits.MediumMost + 1, limits.LongMost + 1];
+        int[] to = [limits.ShortMost, limits.MediumMost, limits.LongMost];
+        var verdicts = bands.Select(band => CallVerdict.Of(study, band.Plays)).ToArray();
+        var passFrom = verdicts.Length - verdicts.Reverse().TakeWhile(verdict => verdict.SurePass || verdict.Run.None).Count();
+        var runTo = verdicts.TakeWhile(verdict => verdict.SureRun).Count();
+        var throws = passFrom < verdicts.Length && verdicts.Skip(passFrom).Any(verdict => verdict.SurePass);
+        var pass = throws ? passFrom == 0 ? "They throw on third down at any distance." : $"They throw on third and {from[passFrom]} or more." : "";
+        var run = runTo > 0 ? runTo == verdicts.Length ? "They run on third down at any distance." : $"They run on third and {to[runTo - 1]} or less." : "";
+        return pass.Length + run.Length == 0 ? null : Headline.Of(pass, run);
     }
 }

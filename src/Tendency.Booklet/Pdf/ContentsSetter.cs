@@ -13,7 +13,16 @@ internal static class ContentsSetter
     private static readonly Style Finding = new(9.5);
     private static readonly Style SectionName = new(9, Bold: true);
 
+    // A contents page that runs over would push every page after it off its own sheet: many entries stand closer, a line each.
+    private const double Tallest = 600;
+
     public static SetBlock Set(ScoutingBooklet booklet, double width, Letters letters)
+    {
+        var easy = Rows(booklet, width, letters, dense: false);
+        return new SetRows(easy.Sum(row => row.Gap + row.Block.Height) <= Tallest ? easy : Rows(booklet, width, letters, dense: true));
+    }
+
+    private static List<Placed> Rows(ScoutingBooklet booklet, double width, Letters letters, bool dense)
     {
         var rows = new List<Placed>();
         foreach (var section in booklet.Sections.Where(section => section.Pages.Count > 0))
@@ -22,29 +31,30 @@ internal static class ContentsSetter
             if (section.Pages.Count > 1)
             {
                 var name = letters.Cut(section.Name, SectionName, width);
-                rows.Add(new Placed(rows.Count == 0 ? 0 : 10, new SetPicture(18, (ink, x, y) => ink.Text(x, y + 12, name, SectionName))));
+                rows.Add(new Placed(rows.Count == 0 ? 0 : dense ? 6 : 10, new SetPicture(dense ? 16 : 18, (ink, x, y) => ink.Text(x, y + 12, name, SectionName))));
             }
 
-            rows.AddRange(section.Pages.Select(page => new Placed(0, Row(page, width, letters))));
+            rows.AddRange(section.Pages.Select(page => new Placed(0, Row(page, width, letters, dense))));
         }
 
-        return new SetRows(rows);
+        return rows;
     }
 
-    private static SetPicture Row(Page page, double width, Letters letters)
+    private static SetPicture Row(Page page, double width, Letters letters, bool dense)
     {
         const double Leading = 12.5;
-        var name = letters.Wrap(page.Name, Name, FindingLeft - 12, 2);
-        var finding = letters.Wrap(page.Headline, Finding, width - FindingLeft - NumberWidth, 2);
-        var height = (Math.Max(Math.Max(name.Count, finding.Count), 1) * Leading) + 8;
+        var name = letters.Wrap(page.Name, Name, FindingLeft - 12, dense ? 1 : 2);
+        var finding = letters.Wrap(page.Headline, Finding, width - FindingLeft - NumberWidth, dense ? 1 : 2);
+        var baseline = dense ? 12 : 13.5;
+        var height = (Math.Max(Math.Max(name.Count, finding.Count), 1) * Leading) + (dense ? 5 : 8);
         return new SetPicture(height, (ink, x, y) =>
         {
             ink.Rule(x, y, width, 0.3);
-            ink.Lines(x, y + 13.5, name, Leading);
-            ink.Lines(x + FindingLeft, y + 13.5, finding, Leading);
+            ink.Lines(x, y + baseline, name, Leading);
+            ink.Lines(x + FindingLeft, y + baseline, finding, Leading);
             if (letters.PageNumbers.TryGetValue(page.Anchor, out var number))
             {
-                ink.Text(x + width, y + 13.5, number.ToString(CultureInfo.InvariantCulture), Name, Align.Right);
+                ink.Text(x + width, y + baseline, number.ToString(CultureInfo.InvariantCulture), Name, Align.Right);
                 ink.Link(x, y, width, height, page.Anchor);
             }
         });

@@ -1,8 +1,13 @@
 using System.Text;
 using Tendency.Booklet.Pages;
 using Tendency.Booklet.Tests.Infra;
+using Tendency.Breakdown.Audits;
 using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Charts.Reading;
+using Tendency.Breakdown.Findings;
+using Tendency.Breakdown.Fronts;
+using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
@@ -13,7 +18,7 @@ namespace Tendency.Booklet.Tests.Pages;
 /// <remarks>The five charts are a copy of the sample logs as of one day, so that goldens change only with the pages.</remarks>
 internal static class Studies
 {
-    public static Study FiveGames { get; } = Of(Files());
+    public static Study FiveGames { get; } = WithFindings(Of(Files()));
 
     public static string[] Files() =>
         [.. Directory.GetFiles(Path.Combine(Repo.Root, "tests", "Tendency.Booklet.Tests", "Pages", "Charts"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
@@ -25,6 +30,21 @@ internal static class Studies
             [.. charts.Select((chart, i) => new ChartSource($"{i}.csv", () => new MemoryStream(Encoding.UTF8.GetBytes(chart))))], week, Glossary.BuiltIn);
         var all = DerivedColumns.AddTo(read.Plays, week, Glossary.BuiltIn);
         return new Study(StudiedPlays.Choose(all, week, [], Unit.Offense, out _)!, all, read, week);
+    }
+
+    /// <summary>With front check, tells and audit, as the command gathers them; fewer draws, for speed.</summary>
+    public static Study WithFindings(Study study)
+    {
+        var options = new FrontOptions { Draws = 2_000, CardDraws = 500 };
+        var check = FrontCheck.Of(study.Plays, FrontBook.BuiltIn, [.. FrontBook.BuiltIn.Fronts.Take(5)], options);
+        string[] outcomes = [ColumnNames.Call, ColumnNames.RunTo, ColumnNames.SlideTo];
+        return study with
+        {
+            Fronts = check,
+            FrontCard = FrontCard.Of(study.Plays, check, options),
+            Tells = [.. outcomes.Where(study.Plays.IsCharted).Select(outcome => Tells.Search(study.Plays, outcome, TellOptions.Default))],
+            Audit = Audit.Run(study.Charts, study.All, study.Week, Glossary.BuiltIn),
+        };
     }
 
     /// <summary>The five games with some columns only, as a chart.</summary>

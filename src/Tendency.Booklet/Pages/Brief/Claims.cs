@@ -63,7 +63,7 @@ internal static class Claims
             "away", "Runs go away from an offset back.", "to back", "Runs go to the back's side.");
         yield return new Direction("run strength", "run-game", ColumnNames.RunToStrength, plays.Where(ColumnNames.RunToStrength, "to strength", "to weak"), "runs",
             "to strength", "Runs go to the strength.", "to weak", "Runs go away from the strength.");
-        yield return new Direction("slide", "back-side", ColumnNames.SlideTo, plays.Where(ColumnNames.SlideTo, "to back", "away"), "passes with a charted slide",
+        yield return new Direction("slide", "back-side", ColumnNames.SlideTo, plays.Where(ColumnNames.SlideTo, "to back", "away"), "slides",
             "away", "The slide goes away from the back.", "to back", "The slide goes to the back's side.");
     }
 

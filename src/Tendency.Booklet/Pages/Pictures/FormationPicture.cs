@@ -80,6 +80,7 @@ internal static class FormationPicture
             }
         }
 
-        return new Diagram(Width, 41, shapes, $"{family}, back seen {(spots.Count == 0 ? "nowhere" : string.Join(", ", spots))}");
+        var bottom = spots.Contains("middle") || s_leadBacks.ContainsKey(family) ? s_leadBacks.ContainsKey(family) ? 40 : 35 : 27;
+        return new Diagram(Width, bottom, shapes, $"{family}, back seen {(spots.Count == 0 ? "nowhere" : string.Join(", ", spots))}");
     }
 }

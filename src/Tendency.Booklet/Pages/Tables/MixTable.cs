@@ -22,8 +22,8 @@ internal static class MixTable
         var columns = new List<Column>
         {
             new(head, 0, stops.Count - 2),
-            new(stops.CountHead, stops.Count, 26, Align.Right),
-            new("", stops.Strip, stops.StripWidth) { Axis = StripAxis.UpTo(mix.AxisEnd) },
+            new(stops.CountHead, stops.Count, 24, Align.Right),
+            new("", stops.Strip, stops.StripWidth) { Axis = stops.StripWidth < 100 ? new StripAxis(0, mix.AxisEnd, [0, mix.AxisEnd]) : StripAxis.UpTo(mix.AxisEnd) },
             new("Share, likely", stops.Share, stops.ShareWidth),
         };
         columns.AddRange(more.Select(extra => extra.Column));
@@ -55,5 +55,5 @@ internal sealed record MixStops(double Count, double Strip, double StripWidth, d
     public static readonly MixStops Wide = new(104, 142, 150, 306, 80);
 
     /// <summary>Half the width, 252 points.</summary>
-    public static readonly MixStops Half = new(88, 124, 62, 192, 60);
+    public static readonly MixStops Half = new(84, 118, 52, 178, 74);
 }

@@ -14,22 +14,25 @@ internal static class TwoShareTable
     /// <param name="column">Its column: success.</param>
     /// <param name="whole">The plays whose rate is its line.</param>
     /// <param name="rows">In printing order.</param>
-    public static Table Of(Study study, string head, string outcome, string column, PlayLog whole, IEnumerable<Situation> rows)
+    /// <param name="compact">One line a row, without what they call most.</param>
+    public static Table Of(Study study, string head, string outcome, string column, PlayLog whole, IEnumerable<Situation> rows, bool compact = false)
     {
         var charted = whole.IsCharted(column);
         var rate = study.Of(whole, column, "yes").Value;
-        var called = whole.IsCharted(ColumnNames.RunScheme) || whole.IsCharted(ColumnNames.PassConcept);
+        var called = !compact && (whole.IsCharted(ColumnNames.RunScheme) || whole.IsCharted(ColumnNames.PassConcept));
+        var wide = compact ? 112 : 72;
+        var second = compact ? 322 : 262;
         var columns = new List<Column>
         {
             new(head, 0, 74),
             new("Plays", 74, 24, Align.Right),
             new("Runs", 110, 62) { Axis = StripAxis.Shares($"team {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
-            new("", 180, 72),
+            new("", compact ? 186 : 180, wide),
         };
         if (charted)
         {
-            columns.Add(new Column(outcome, 262, 62) { Axis = StripAxis.Shares(rate is { } line ? $"all {Figures.Percent(line)}" : "", rate) });
-            columns.Add(new Column("", 332, 72));
+            columns.Add(new Column(outcome, second, 62) { Axis = StripAxis.Shares(rate is { } line ? $"all {Figures.Percent(line)}" : "", rate) });
+            columns.Add(new Column("", second + (compact ? 76 : 70), wide));
         }
 
         if (called)
@@ -37,10 +40,10 @@ internal static class TwoShareTable
             columns.Add(new Column("Most called", charted ? 414 : 300, charted ? 102 : 140));
         }
 
-        return new Table(columns, [.. rows.Select(row => RowOf(study, row, column, rate, charted, called))]) { Caption = $"Runs and {outcome}" };
+        return new Table(columns, [.. rows.Select(row => RowOf(study, compact && !row.IsGroup ? row with { Remark = "" } : row, column, rate, charted, called, compact ? ShareForm.OneLine : ShareForm.Stacked))]) { Caption = $"Runs and {outcome}" };
     }
 
-    private static TableRow RowOf(Study study, Situation row, string column, double? rate, bool charted, bool called)
+    private static TableRow RowOf(Study study, Situation row, string column, double? rate, bool charted, bool called, ShareForm form)
     {
         if (row.IsGroup)
         {
@@ -48,11 +51,11 @@ internal static class TwoShareTable
         }
 
         var runs = study.RunShare(row.Plays);
-        var cells = new List<Cell> { Cells.Name(row.Name, row.Remark), Cells.Count(runs.Plays), Cells.Strip(runs), Cells.Share(runs) };
+        var cells = new List<Cell> { Cells.Name(row.Name, row.Remark), Cells.Count(runs.Plays), Cells.Strip(runs), new ShareCell(runs) { Form = form } };
         if (charted)
         {
             var worked = study.Of(row.Plays, column, "yes", rate);
-            cells.AddRange([Cells.Strip(worked), Cells.Share(worked)]);
+            cells.AddRange([Cells.Strip(worked), new ShareCell(worked) { Form = form }]);
         }
 
         if (called)

@@ -1,0 +1,39 @@
+using Tendency.Breakdown.Fronts.Checks;
+
+namespace Tendency.Booklet.Pages.Counting;
+
+/// <summary>The front check's cells pooled for print: by scheme over both sides, and by the share of one family.</summary>
+internal static class FrontMix
+{
+    /// <summary>Success a front allows on one scheme, both sides in their charted proportion, with half the width of its range.</summary>
+    /// <remarks>The two sides' cells are independent, so their half widths add in squares; a scheme never charted pools evenly.</remarks>
+    public static (double Allowed, double Half) OfScheme(FrontMatrix matrix, int front, string scheme)
+    {
+        var cells = Enumerable.Range(0, matrix.Mix.Cells.Count).Where(cell => matrix.Mix.Cells[cell].Scheme.Name == scheme).ToArray();
+        var total = cells.Sum(cell => matrix.Mix.Cells[cell].Count);
+        double Weight(int cell) => total > 0 ? matrix.Mix.Cells[cell].Count / total : 1.0 / cells.Length;
+        var allowed = cells.Sum(cell => Weight(cell) * matrix[front, cell].SuccessAllowed);
+        var squares = cells.Sum(cell => Math.Pow(Weight(cell) * (matrix[front, cell].High - matrix[front, cell].Low) / 2, 2));
+        return (allowed, Math.Sqrt(squares));
+    }
+
+    /// <summary>Schemes by charted runs, most first.</summary>
+    public static IReadOnlyList<(string Scheme, double Runs)> Schemes(RunMix mix) =>
+    [
+        .. mix.Cells.GroupBy(cell => cell.Scheme.Name).Select(group => (group.Key, group.Sum(cell => cell.Count)))
+            .Where(scheme => scheme.Item2 > 0).OrderByDescending(scheme => scheme.Item2),
+    ];
+
+    /// <summary>Success a front allows on a family's runs and on all others, each in their present proportion; null where either is not charted.</summary>
+    public static (double With, double Without)? OfFamily(FrontMatrix matrix, int front, RunFamily family)
+    {
+        double? Allowed(bool inside)
+        {
+            var cells = Enumerable.Range(0, matrix.Mix.Cells.Count).Where(cell => family.Holds(matrix.Mix.Cells[cell].Scheme) == inside).ToArray();
+            var total = cells.Sum(cell => matrix.Mix.Cells[cell].Count);
+            return total > 0 ? cells.Sum(cell => matrix.Mix.Cells[cell].Count / total * matrix[front, cell].SuccessAllowed) : null;
+        }
+
+        return Allowed(true) is { } with && Allowed(false) is { } without ? (with, without) : null;
+    }
+}
