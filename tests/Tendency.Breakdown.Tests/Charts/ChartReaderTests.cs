@@ -37,4 +37,13 @@ public class ChartReaderTests
         Assert.Equal(["Trips", "Trips", "Trips"], Enumerable.Range(0, 3).Select(row => log.Category(ColumnNames.Formation)[row]));
         Assert.Equal("trips 3x1", log.Category(ColumnNames.FormationFamily)[0]);
     }
+
+    [Fact]
+    public void Read_BackSideWithoutStrength_IsNotedOnceAFile()
+    {
+        var read = ChartText.Read("game,play,down,distance,call,back_side,strength\nA,1,1,10,run,L,\nA,2,2,6,run,R,L\nA,3,3,1,run,weak,\nA,4,4,1,run,R,\n");
+
+        var note = Assert.Single(read.Problems);
+        Assert.Equal(("T104", 2, "2"), (note.Rule.Code, note.Place.Line, note.Value));
+    }
 }

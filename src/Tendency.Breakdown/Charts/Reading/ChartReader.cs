@@ -42,6 +42,7 @@ public static class ChartReader
         CorrectedRows.ReportOtherFiles(options.Corrections, sources.Select(source => source.Name), problems);
         var plays = builder.Build(problems);
         GamesInSeveralFiles.Report(plays, problems);
+        UnresolvedSides.Report(plays, problems);
         problems.Close();
         return new ReadLog(plays, problems, tally.Read, tally.LeftOut, tally.SetAside, sheets);
     }
