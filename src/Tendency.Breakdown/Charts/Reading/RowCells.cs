@@ -27,15 +27,25 @@ internal sealed class RowCells(SheetRow row, ChartFile file, ICollection<Problem
     {
         YardsToGoal = ReadYardLine();
         var readable = true;
+        var toldOfColumn = false;
         foreach (var column in s_required)
         {
             var text = Raw(column);
             var reason = text.Length == 0 ? Blank(column) : Unreadable(column, text);
-            if (reason is not null)
+            if (reason is null)
             {
-                readable = false;
-                Report(CellText.IsSpreadsheetDamage(text) ? ReadingRules.SpreadsheetDamage : ReadingRules.UnreadableRequiredCell, column, reason, Before(text));
+                continue;
             }
+
+            // Of several columns that the chart lacks one is told a row, or the list would say little else.
+            readable = false;
+            var lacks = text.Length == 0 && !file.Headers.Has(column.Name);
+            if (!lacks || !toldOfColumn)
+            {
+                Report(CellText.IsSpreadsheetDamage(text) ? ReadingRules.SpreadsheetDamage : ReadingRules.UnreadableRequiredCell, column, lacks ? $"the chart has no column {column.Name}." : reason, Before(text));
+            }
+
+            toldOfColumn |= lacks;
         }
 
         return readable;
