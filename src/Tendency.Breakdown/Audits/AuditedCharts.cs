@@ -148,7 +148,7 @@ internal sealed class AuditedCharts
 
         var whole = games.Levels.Where((_, code) => counts[code] >= LeastWholeGame).Take(MostGames).ToArray();
         return games.Levels.Where((_, code) => counts[code] is > 0 and <= MostStrayRows).Take(MostGames)
-            .Select(stray => (stray, Meant: Array.Find(whole, label => EditDistance.IsSlip(Tendency.Breakdown.Glossaries.Glossary.Key(stray), Tendency.Breakdown.Glossaries.Glossary.Key(label)))))
+            .Select(stray => (stray, Meant: Array.Find(whole, label => TypingSlip.Between(Tendency.Breakdown.Glossaries.Glossary.Key(stray), Tendency.Breakdown.Glossaries.Glossary.Key(label)))))
             .Where(pair => pair.Meant is not null).ToDictionary(pair => pair.stray, pair => pair.Meant!, StringComparer.Ordinal);
     }
 

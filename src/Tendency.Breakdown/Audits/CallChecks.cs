@@ -1,4 +1,6 @@
 using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
 using static Tendency.Breakdown.Audits.RowRules;
@@ -12,7 +14,21 @@ internal static class CallChecks
     public static IEnumerable<Problem> Run(AuditedCharts charts)
     {
         var usual = Usual.Of(charts);
-        return Enumerable.Range(0, charts.Log.Rows).SelectMany(row => CallsOf(charts, row, usual).Concat(ShapeOf(charts, row, usual)));
+        return Enumerable.Range(0, charts.Log.Rows).SelectMany(row => CallsOf(charts, row, usual).Concat(ShapeOf(charts, row, usual)))
+            .Concat(charts.Games.SelectMany(game => UnresolvedSides(charts, game)));
+    }
+
+    // Said once a game: where strength is not charted, no row can be resolved.
+    private static IEnumerable<Problem> UnresolvedSides(AuditedCharts charts, AuditedGame game)
+    {
+        var column = ColumnCatalogue.Find(BackSide)!;
+        var rows = game.Rows.Where(row => charts.Log.Category(Strength).Codes[row] == 0
+            && charts.Raw(row, BackSide) is { Length: > 0 } written && CellReader.TryChoice(column, written, out var side) && side is "L" or "R").ToArray();
+        if (rows.Length > 0)
+        {
+            yield return charts.Whole(ReadingRules.UnresolvedSide, rows[0], BackSide,
+                $"{game.Name}: back_side is left or right on {rows.Length} {(rows.Length == 1 ? "row" : "rows")} without strength; it counts as neither strong nor weak.");
+        }
     }
 
     private static IEnumerable<Problem> CallsOf(AuditedCharts charts, int row, Usual usual)

@@ -28,7 +28,7 @@ internal static class UnreadableCells
     {
         var key = ColumnCatalogue.Key(value);
         var nearest = column.Choices.Concat(column.AlsoWritten.Where(pair => pair.Value.Length > 0).Select(pair => pair.Key))
-            .Select(choice => (choice, Distance: EditDistance.Between(ColumnCatalogue.Key(choice), key)))
+            .Select(choice => (choice, Distance: NearestWord.Edits(ColumnCatalogue.Key(choice), key)))
             .Where(c => c.Distance <= (key.Length <= 3 ? 1 : 2) && c.Distance < key.Length)
             .OrderBy(c => c.Distance).ThenByDescending(c => column.Choices.Contains(c.choice)).Select(c => c.choice).FirstOrDefault();
         return nearest is null ? "" : column.Choices.Contains(nearest) ? nearest : column.AlsoWritten[nearest];
@@ -38,7 +38,7 @@ internal static class UnreadableCells
     private static string UsualPeople(AuditedCharts charts, Problem problem)
     {
         var formation = Glossary.Key(FormationWord.Of(charts.RawAt(problem.Place.File, problem.Place.Line, ColumnNames.Formation)).Shape);
-        return charts.PeopleOf(formation).FirstOrDefault(word => EditDistance.Between(word, problem.Value) == 1) ?? "";
+        return charts.PeopleOf(formation).FirstOrDefault(word => NearestWord.Edits(word, problem.Value) == 1) ?? "";
     }
 
     private static string FromTheDrive(DriveAudit walk, AuditedCharts charts, Problem problem, ChartColumn column)

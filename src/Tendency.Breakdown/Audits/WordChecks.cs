@@ -44,7 +44,7 @@ internal static class WordChecks
             }
             else if (column.GlossaryKind.Length > 0 && at.Any(row => charts.Calls[row] != "none") && !written.All(c => !char.IsLetterOrDigit(c)))
             {
-                var nearest = vocabulary.OrderBy(v => EditDistance.Between(key, v.Key)).Take(2).Select(v => v.Value);
+                var nearest = vocabulary.OrderBy(v => NearestWord.Edits(key, v.Key)).Take(2).Select(v => v.Value);
                 var places = string.Join(", ", at.Take(PlacesNamed).Select(row => $"{charts.File(row)}:{charts.Line(row)}"));
                 yield return charts.Whole(WordRules.Unknown, at[0], column.Name,
                     $"'{Shape(written)}' is in no glossary: {at.Length} {(at.Length == 1 ? "row" : "rows")} ({places}{(at.Length > PlacesNamed ? ", …" : "")}). Nearest known: {string.Join(", ", nearest)}.")
@@ -75,13 +75,13 @@ internal static class WordChecks
     {
         foreach (var (otherKey, rows, written) in words)
         {
-            if (otherKey != key && (known.Contains(otherKey) ? rows.Length >= count : rows.Length >= TimesAsOften * count) && EditDistance.IsSlip(key, otherKey))
+            if (otherKey != key && (known.Contains(otherKey) ? rows.Length >= count : rows.Length >= TimesAsOften * count) && TypingSlip.Between(key, otherKey))
             {
                 return (written, rows.Length);
             }
         }
 
-        return vocabulary.Where(word => EditDistance.IsSlip(key, word.Key)).OrderBy(word => EditDistance.Between(key, word.Key)).Select(word => ((string, int)?)(word.Value, 0)).FirstOrDefault();
+        return vocabulary.Where(word => TypingSlip.Between(key, word.Key)).OrderBy(word => NearestWord.Edits(key, word.Key)).Select(word => ((string, int)?)(word.Value, 0)).FirstOrDefault();
     }
 
     private static string InPlace(string cell, string shape, string meant)

@@ -48,7 +48,7 @@ public static class GlossaryReader
         var kind = kinds.FirstOrDefault(k => Glossary.Key(k) == Glossary.Key(written));
         if (kind is null)
         {
-            var nearest = kinds.MinBy(k => EditDistance.Between(Glossary.Key(k), Glossary.Key(written)))!;
+            var nearest = kinds.MinBy(k => NearestWord.Edits(Glossary.Key(k), Glossary.Key(written)))!;
             problems.Add(new Problem(GlossaryRules.UnknownKind, new Place(file, row.Line, "kind"), written,
                 $"'{canonical}' has the kind '{written}', which is none of {string.Join(", ", kinds)}; the row is not used.", nearest));
             return null;
@@ -58,7 +58,7 @@ public static class GlossaryReader
         {
             problems.Add(new Problem(GlossaryRules.UnknownFamily, new Place(file, row.Line, "family"), family,
                 $"'{canonical}' has the family '{family}', which is none of {string.Join(", ", s_runFamilies)}; it is counted by rule.",
-                s_runFamilies.MinBy(f => EditDistance.Between(f, family.ToLowerInvariant()))!));
+                s_runFamilies.MinBy(f => NearestWord.Edits(f, family.ToLowerInvariant()))!));
             family = "";
         }
 

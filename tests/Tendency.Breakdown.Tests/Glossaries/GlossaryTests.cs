@@ -35,7 +35,7 @@ public class GlossaryTests
     [InlineData("cover 2", "cover 3", false)]
     [InlineData("over", "under", false)]
     [InlineData("insdie zone", "inside zone", true)]
-    public void IsSlip_ShortOrNumberedWords_AreNotSlips(string a, string b, bool slip) => Assert.Equal(slip, EditDistance.IsSlip(a, b));
+    public void Between_ShortOrNumberedWords_AreNoSlips(string a, string b, bool slip) => Assert.Equal(slip, TypingSlip.Between(a, b));
 
     [Fact]
     public void Read_StaffGlossary_AddsAndOverrides()
