@@ -1,7 +1,6 @@
 using System.Globalization;
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Marks;
-using Tendency.Booklet.Plots;
 
 namespace Tendency.Booklet.Html;
 

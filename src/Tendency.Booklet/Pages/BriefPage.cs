@@ -2,7 +2,6 @@ using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Brief;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
-using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 

@@ -1,6 +1,5 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Lettering;
-using Tendency.Booklet.Plots;
 
 namespace Tendency.Booklet.Pdf;
 

@@ -48,7 +48,8 @@ internal static class WordChecks
                 var places = string.Join(", ", at.Take(PlacesNamed).Select(row => $"{charts.File(row)}:{charts.Line(row)}"));
                 yield return charts.Whole(WordRules.Unknown, at[0], column.Name,
                     $"'{Shape(written)}' is in no glossary: {at.Length} {(at.Length == 1 ? "row" : "rows")} ({places}{(at.Length > PlacesNamed ? ", …" : "")}). Nearest known: {string.Join(", ", nearest)}.")
-                    with { Value = Shape(written) };
+                    with
+                { Value = Shape(written) };
             }
         }
 

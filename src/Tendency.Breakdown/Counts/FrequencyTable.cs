@@ -50,15 +50,15 @@ public static class FrequencyTable
 
         IEnumerable<FrequencyRow> Combination(IGrouping<string, CrossTabRow> combination)
         {
-            var games = parts[combination.Key].GroupBy(row => row.By[^1], StringComparer.Ordinal)
+            var inGames = parts[combination.Key].GroupBy(row => row.By[^1], StringComparer.Ordinal)
                 .Select(game => (Weight: weights[game.Key], Plays: game.First().Tally.Plays, Counts: game.ToDictionary(row => row.Outcome, row => row.Tally.Count)))
                 .ToArray();
-            var total = games.Sum(game => game.Weight * game.Plays);
+            var total = inGames.Sum(game => game.Weight * game.Plays);
             var estimates = outcomes.ToDictionary(
                 outcome => outcome,
                 outcome => (
-                    Share: games.Sum(game => game.Weight * game.Counts.GetValueOrDefault(outcome)) / total,
-                    Plays: EffectiveSize.OfWeightedGroups(games.Select(game => ((double)game.Plays, game.Weight)), rho[outcome])));
+                    Share: inGames.Sum(game => game.Weight * game.Counts.GetValueOrDefault(outcome)) / total,
+                    Plays: EffectiveSize.OfWeightedGroups(inGames.Select(game => ((double)game.Plays, game.Weight)), rho[outcome])));
 
             // All at once: as many effective plays as the most clustered outcome leaves.
             var fewest = estimates.Values.Min(e => e.Plays);
@@ -70,7 +70,7 @@ public static class FrequencyTable
                 var (share, effective) = estimates[row.Outcome];
                 var likely = together?[row.Outcome] ?? Estimate.IntervalOf(share * effective, effective, options.Level, options.Method);
                 yield return new FrequencyRow(
-                    row.By, row.Outcome, row.Tally, share, options.Clustered && games.Length == 1 ? null : likely.ClippedToShare(), together is null ? effective : fewest);
+                    row.By, row.Outcome, row.Tally, share, options.Clustered && inGames.Length == 1 ? null : likely.ClippedToShare(), together is null ? effective : fewest);
             }
         }
     }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Tendency.Breakdown.Fronts;
-using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Input;
 using Tendency.Output;
 

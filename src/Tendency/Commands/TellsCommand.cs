@@ -3,7 +3,6 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text;
 using Tendency.Breakdown.Findings;
-using Tendency.Breakdown.Situations;
 using Tendency.Input;
 using Tendency.Output;
 

@@ -26,6 +26,7 @@ internal sealed class TendencyProgram : IDisposable
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "tendency.dll"), .. arguments])
         {
             WorkingDirectory = Folder,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };

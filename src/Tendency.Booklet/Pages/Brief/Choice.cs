@@ -1,4 +1,3 @@
-using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;

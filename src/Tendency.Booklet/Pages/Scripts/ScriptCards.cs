@@ -1,5 +1,4 @@
 using Tendency.Booklet.Blocks;
-using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;

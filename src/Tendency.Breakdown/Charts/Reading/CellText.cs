@@ -34,7 +34,7 @@ internal static partial class CellText
     public static string Plain(ChartColumn column, string text)
     {
         var clean = Clean(text, out _);
-        return column.Kind != CellKind.Text && clean.Length > 2 && clean[^1] == '0' && WholeNumber().Match(clean) is { Success: true } match ? match.Groups[1].Value : clean;
+        return column.Kind != CellKind.Text && clean.Length > 2 && clean[^1] == '0' && WholeNumber().Match(clean) is { Success: true } match ? match.Groups["whole"].Value : clean;
     }
 
     /// <summary>A value for a message: on one line, of bearable length.</summary>
@@ -60,15 +60,15 @@ internal static partial class CellText
         return day.Day == day.Month ? $"{day.Month}-{day.Day}" : $"{day.Month}-{day.Day} or {day.Day}-{day.Month}";
     }
 
-    [GeneratedRegex(@"^([+\-\u2212\u2013]?\d{1,9})[.,]0+$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<whole>[+\-\u2212\u2013]?\d{1,9})[.,]0+$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex WholeNumber();
 
-    [GeneratedRegex(@"^#(N/A|REF!|VALUE!|NAME\?|DIV/0!|NUM!|NULL!|SPILL!|CALC!)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^#(N/A|REF!|VALUE!|NAME\?|DIV/0!|NUM!|NULL!|SPILL!|CALC!)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase)]
     private static partial Regex SheetError();
 
-    [GeneratedRegex(@"^\d{4}-\d\d?-\d\d?([ T]\d\d?:\d\d(:\d\d)?)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\d{4}-\d\d?-\d\d?([ T]\d\d?:\d\d(:\d\d)?)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex IsoDate();
 
-    [GeneratedRegex(@"^(\d{1,2}[- /.](jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)|(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[- /.]\d{1,2})([- /.]\d{2,4})?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(\d{1,2}[- /.](jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)|(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[- /.]\d{1,2})([- /.]\d{2,4})?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase)]
     private static partial Regex MonthDate();
 }
