@@ -39,12 +39,13 @@ internal static class ChartPaths
         if (weekCharts.Count > 0 && File.Exists(Path.Combine(folder, "week.toml")))
         {
             return weekCharts.Select(name => Path.Combine(folder, name))
-                .Select(file => File.Exists(file) ? file : throw new CommandException($"{file}: week.toml names this chart, but it is not there."));
+                .Select(file => File.Exists(file) ? FolderBounds.Inside(folder, file) : throw new CommandException($"{file}: week.toml names this chart, but it is not there."));
         }
 
         return Directory.EnumerateFiles(folder)
             .Where(file => s_chartEndings.Contains(Path.GetExtension(file).ToLowerInvariant()) && !notCharts.Contains(Path.GetFileName(file)))
-            .Order(StringComparer.Ordinal);
+            .Order(StringComparer.Ordinal)
+            .Select(file => FolderBounds.Inside(folder, file));
     }
 
     private static bool IsWeekFile(string path) => Path.GetExtension(path).Equals(".toml", StringComparison.OrdinalIgnoreCase);

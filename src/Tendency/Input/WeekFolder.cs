@@ -50,6 +50,6 @@ internal sealed record WeekFolder(string? Folder, WeekPlan Plan, Glossary Glossa
     private static FileStream OpenBeside(string folder, string name)
     {
         var file = Path.Combine(folder, name);
-        return File.Exists(file) ? File.OpenRead(file) : throw new CommandException($"{file}: week.toml names this file, but it is not there.");
+        return File.Exists(file) ? File.OpenRead(FolderBounds.Inside(folder, file)) : throw new CommandException($"{file}: week.toml names this file, but it is not there.");
     }
 }
