@@ -9,6 +9,7 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
     TablesCommand.Create(),
     TellsCommand.Create(),
     FrontsCommand.Create(),
+    SheetCommand.Create(),
     ScriptCommand.Create(),
     AuditCommand.Create(),
     AgreeCommand.Create(),

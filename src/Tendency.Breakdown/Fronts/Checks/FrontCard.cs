@@ -26,7 +26,10 @@ public static class FrontCard
 {
     private const int MostRuns = 3;
 
-    public static IReadOnlyList<FrontCardLine> Of(PlayLog log, FrontCheck check, FrontOptions options)
+    public static IReadOnlyList<FrontCardLine> Of(PlayLog log, FrontCheck check, FrontOptions options) => Of(log, CardSituation.Of(log), check, options);
+
+    /// <summary>The card of other situations; one without a run or pass has no line.</summary>
+    public static IReadOnlyList<FrontCardLine> Of(PlayLog log, IReadOnlyList<CardSituation> situations, FrontCheck check, FrontOptions options)
     {
         var lines = new List<FrontCardLine>();
         if (check.Matrix.Fronts.Count == 0 || check.Matrix.Mix.Cells.Count == 0)
@@ -35,7 +38,7 @@ public static class FrontCard
         }
 
         var rates = FrontRanking.Rates(check.Matrix.Fronts.Select((f, i) => check.Matrix.Cells[i].Select(c => c.Weights).Append(Pass(f, check, options))));
-        foreach (var situation in CardSituation.Of(log))
+        foreach (var situation in situations)
         {
             if (Line(log, situation, check, rates, options) is { } line)
             {

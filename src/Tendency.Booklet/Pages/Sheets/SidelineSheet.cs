@@ -1,0 +1,48 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Fronts.Checks;
+
+namespace Tendency.Booklet.Pages.Sheets;
+
+/// <summary>What a coordinator holds on the sideline: one landscape sheet, situations on the front, formations, calls and tells on the back.</summary>
+public static class SidelineSheet
+{
+    /// <param name="study">The plays, the front check, the tells.</param>
+    /// <param name="options">Level and seed of the front in each situation.</param>
+    /// <param name="dated">Written into the file.</param>
+    public static ScoutingBooklet Compose(Study study, FrontOptions options, DateTimeOffset dated)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        var back = SheetBack.Of(study);
+        var front = new Page("sideline-sheet", "Sideline sheet", $"{study.Side}, sideline sheet")
+        {
+            Kind = PageKind.Sheet,
+            Blocks =
+            [
+                new Heading("Run or pass", Key(study)) { Bare = true },
+                SituationTable.Of(study, options),
+                .. SheetFoot.Of(study, tells: back is null),
+                .. Missing(study),
+            ],
+        };
+        Page[] pages = back is null ? [front] : [front, back];
+        return new ScoutingBooklet(study.Opponent, study.Side, $"{study.Opponent} {study.Side}, sideline sheet", Footprint.Of(study), [new Section("Sideline sheet", pages)], dated)
+        {
+            Contents = false,
+            LikelyMeans = $"Black: sure run. Boxed: sure pass. Gray: could be even. Hatched: under {Share.FewestPlays} plays",
+        };
+    }
+
+    private static string Key(Study study)
+    {
+        var cell = $"percent of the likelier call over k/n, range at {Figures.Number(study.Level * 100, 0)}%. Sure: the range leaves out an even split.";
+        return study.Fronts is null or { Sample.Runs.Count: 0 } ? cell : $"{cell} Our front: against their runs and passes there together";
+    }
+
+    private static IEnumerable<Block> Missing(Study study)
+    {
+        string[] used = [ColumnNames.BackSide, ColumnNames.Formation, ColumnNames.RunScheme, ColumnNames.PassConcept, ColumnNames.BallOn];
+        var missing = used.Where(column => !study.Plays.IsCharted(column)).ToArray();
+        return missing.Length == 0 ? [] : [Paragraph.Note($"Not charted: {string.Join(", ", missing)}.")];
+    }
+}
