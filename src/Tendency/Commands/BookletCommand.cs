@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages;
 using Tendency.Booklet.Pdf;
 using Tendency.Input;
@@ -14,28 +15,55 @@ internal static class BookletCommand
     {
         var paper = PaperOption.Create();
         var pages = new Option<string[]>("--pages") { Description = "Only these pages, by name; an unknown name lists them all.", HelpName = "a,b,c", CustomParser = Pages };
+        var title = new Option<string?>("--title") { Description = "Title of the document, printed on its cover.", HelpName = "TEXT" };
+        var logo = LogoOption.Create();
+        var cutUps = new Option<string?>("--cutups") { Description = "Write the plays behind every number as lists for the film room.", HelpName = "FILE.csv" };
         var command = new ChartCommand(
             "booklet",
             "The scouting booklet: what they do, how sure it is, and what to line up in. Writes a PDF, or HTML for a name that ends so.",
             "sample-logs/port-halden -o port-halden.pdf",
             "sample-logs/port-halden -o port-halden.html",
+            "sample-logs/port-halden -o port-halden.pdf --cutups cut-ups.csv --title \"Week 12\" --logo ours.png",
             "charts/ --paper a4 --only quarter=1,2,3 --pages brief,run-game -o short.pdf")
-        { paper, pages };
+        { paper, pages, title, logo, cutUps };
         var common = new CommonOptions().AddTo(command);
-        command.SetAction(parsed => Run(common.Read(parsed), parsed.GetValue(paper), parsed.GetValue(pages) is { Length: > 0 } named ? named : null));
+        command.SetAction(parsed => Run(common.Read(parsed), new Printing(
+            parsed.GetValue(paper),
+            parsed.GetValue(pages) is { Length: > 0 } named ? named : null,
+            parsed.GetValue(title) ?? "",
+            LogoOption.Read(parsed.GetValue(logo)),
+            parsed.GetValue(cutUps))));
         return command;
     }
 
-    private static int Run(Request request, PaperSize paper, IReadOnlyCollection<string>? only)
+    private sealed record Printing(PaperSize Paper, IReadOnlyCollection<string>? Only, string Title, ReadOnlyMemory<byte>? Logo, string? CutUps);
+
+    private static int Run(Request request, Printing printing)
     {
-        var path = request.Output ?? throw new CommandException("Name the file to write with -o, for example -o booklet.pdf.");
+        if (request.Output is null && printing.CutUps is null)
+        {
+            throw new CommandException("Name the file to write with -o, for example -o booklet.pdf.");
+        }
+
         var week = Progress.Of("reading charts", request, () => ChartedWeek.From(request));
         var studied = week.Choose(request);
         var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, request.Seed));
-        var booklet = Progress.Of("composing pages", request, () => BookletOrder.Compose(study, BookletStudy.Dated(week.Week), only));
-        Progress.Of($"printing {path}", request, () => PrintedFile.Write(booklet, path, paper));
+        var booklet = Progress.Of("composing pages", request, () => Dressed(BookletOrder.Compose(study, BookletStudy.Dated(week.Week), printing.Only), printing));
+        if (request.Output is { } path)
+        {
+            Progress.Of($"printing {path}", request, () => PrintedFile.Write(booklet, path, printing.Paper));
+        }
+
+        if (printing.CutUps is { } lists)
+        {
+            CutUpFile.Write(booklet, lists);
+        }
+
         return ProblemReport.Write(week, studied, request.Quiet);
     }
+
+    private static ScoutingBooklet Dressed(ScoutingBooklet booklet, Printing printing) =>
+        (printing.Title.Length == 0 ? booklet : booklet with { Title = printing.Title, Kind = printing.Title }) with { Logo = printing.Logo };
 
     private static string[] Pages(ArgumentResult result)
     {
