@@ -8,6 +8,7 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
     BookletCommand.Create(),
     TablesCommand.Create(),
     TellsCommand.Create(),
+    GuessCommand.Create(),
     FrontsCommand.Create(),
     SheetCommand.Create(),
     ScriptCommand.Create(),

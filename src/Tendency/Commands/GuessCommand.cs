@@ -1,0 +1,66 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using System.Text;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Findings;
+using Tendency.Input;
+using Tendency.Output;
+
+namespace Tendency.Commands;
+
+/// <summary>How well calls can be guessed from what is seen before the snap, scored on games held out.</summary>
+internal static class GuessCommand
+{
+    public static Command Create()
+    {
+        var of = new Option<string>("--of") { Description = "Outcome: any column or dimension (default call).", HelpName = "OUTCOME", DefaultValueFactory = _ => ColumnNames.Call, CustomParser = NameOptions.One };
+        var forward = new Option<int>("--forward") { Description = "Guess each game from the N games before it (default: from all other games).", HelpName = "N", CustomParser = Games };
+        var command = new ChartCommand(
+            "guess",
+            "How well calls can be guessed from what is seen before the snap, scored on games the guess was not trained on.",
+            "sample-logs/port-halden",
+            "sample-logs/port-halden --of run_family --only call=run",
+            "charts/ --forward 4 --format csv")
+        { of, forward };
+        var common = new CommonOptions().AddTo(command);
+        command.SetAction(parsed => Run(common.Read(parsed), parsed.GetRequiredValue(of), parsed.GetValue(forward)));
+        return command;
+    }
+
+    private static int Run(Request request, string of, int forward)
+    {
+        var week = ChartedWeek.From(request);
+        var studied = week.Choose(request);
+        var report = Guess.Run(studied.Plays, of, new GuessOptions { Forward = forward, Seed = request.Seed, Level = week.Week.Level });
+        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
+        NotCharted.Report(studied.Plays, [of]);
+        return ProblemReport.Write(week, studied, request.Quiet);
+    }
+
+    private static OutputTable Table(GuessReport report) => new(
+        ["model", "plays", "accuracy", "log_loss", "brier", "bits_saved"],
+        [.. report.Rows.Select(r => (object?[])[r.Model, r.Plays, r.Accuracy, r.LogLoss, r.Brier, r.BitsSaved])]);
+
+    private static string Text(GuessReport report)
+    {
+        var text = new StringBuilder("model              plays  right  log loss  Brier  bits saved a play\n");
+        foreach (var row in report.Rows)
+        {
+            _ = text.Append(CultureInfo.InvariantCulture, $"{row.Model,-17}  {row.Plays,5}  {row.Accuracy * 100,4:0}%  {row.LogLoss,8:0.000}  {row.Brier,5:0.000}  {row.BitsSaved,17:0.000}\n");
+        }
+
+        return text.ToString();
+    }
+
+    private static int Games(ArgumentResult result)
+    {
+        var text = result.Tokens[0].Value;
+        if (!int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var games) || games is < 1 or > 1000)
+        {
+            result.AddError($"--forward takes a number of games from 1 up, not '{text}'.");
+        }
+
+        return games;
+    }
+}
