@@ -29,6 +29,8 @@ public static class BookletOrder
         new("Money downs", "backed-up", "Backed up", [ColumnNames.BallOn], BackedUpPage.Compose) { WhenEmpty = "no snap inside their own 20" },
         new("Money downs", "tries", "Two-point tries", [], TriesPage.Compose) { WhenEmpty = "none, or few: then they close the red-zone page" },
         new("Tells", "tells", "Tells", [], TellsPage.Compose) { WhenEmpty = "no situation had enough plays to search" },
+        new("Tells", "guess", "How readable they are", [], GuessPage.Compose) { WhenEmpty = "it takes two games, one to learn from and one to guess" },
+        new("How sure", "steadiness", "Steadiness", [], SteadinessPage.Compose) { WhenEmpty = "it takes three games" },
         new("How sure", "games", "Game by game", [], GamesPage.Compose),
         new("How sure", "audit", "Chart audit", [], AuditPage.Compose) { WhenEmpty = "nothing to mend" },
         new("How sure", "reading", "How to read", [], ReadingPage.Compose) { SumsUp = true },

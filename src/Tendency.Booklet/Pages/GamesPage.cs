@@ -1,6 +1,5 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
-using Tendency.Booklet.Pages.Pictures;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
@@ -10,16 +9,13 @@ namespace Tendency.Booklet.Pages;
 /// <summary>Is it the same offense every week?</summary>
 internal static class GamesPage
 {
-    private const int MostPanels = 9;
-    private const int MostLabelled = 5;
-
     public static Page? Compose(Study study)
     {
         var games = study.Games.Select(game => (Game: game, Plays: study.Plays.Where(ColumnNames.Game, game))).ToArray();
         return new Page("games", "Game by game", Finding(study, games))
         {
             Deck = "Dot and bar: each game's rate and likely range. Line: all games together. Solid dot, bold percent: that game differs.",
-            Blocks = [Table(study, games), .. Habits(study)],
+            Blocks = [Table(study, games), .. OneGame(study), .. Calls(study, games)],
         };
     }
 
@@ -69,39 +65,31 @@ internal static class GamesPage
         ? string.Join(", ", chart.Tags.Prepend(chart.Date is { } date ? Footprint.Day(date) : "").Where(word => word.Length > 0))
         : "";
 
-    private static IEnumerable<Block> Habits(Study study)
+    private static IEnumerable<Block> OneGame(Study study)
     {
         if (study.Games.Count < 2)
         {
             yield return new Paragraph(RichText.Strong("One game, no spread to show.") + " Every range in this booklet speaks of this one game plan; another plan would not show up in it.");
+        }
+    }
+
+    // What changes from plan to plan: looks, calls, and what they were answering.
+    private static IEnumerable<Block> Calls(Study study, (string Game, PlayLog Plays)[] games)
+    {
+        (string Head, string Column)[] kinds =
+            [("Formations", ColumnNames.Formation), ("Runs", ColumnNames.RunScheme), ("Passes", ColumnNames.PassConcept), ("Fronts they met", ColumnNames.Front)];
+        var charted = kinds.Where(kind => study.Plays.IsCharted(kind.Column)).ToArray();
+        if (charted.Length == 0)
+        {
             yield break;
         }
 
-        var panels = All(study).Where(habit => habit.Plays.Rows >= 2 * Share.FewestPlays).Take(MostPanels).Select(habit => PanelOf(study, habit)).ToArray();
-        yield return new Heading("Main habits, game by game", study.Games.Count <= MostLabelled ? "Counts under each dot. Gray band: likely range of all games together." : "Gray band: likely range of all games together.");
-        yield return new SmallMultiples(panels);
-    }
-
-    private sealed record Habit(string Name, PlayLog Plays, string Column, string Value);
-
-    private static IEnumerable<Habit> All(Study study)
-    {
-        var plays = study.Plays;
-        yield return new Habit("Run, 1st & 10", plays.Where(ColumnNames.DownDistance, "1 & 10"), ColumnNames.Call, "run");
-        yield return new Habit("Run, 2nd and long", plays.Where(ColumnNames.DownDistance, "2 & long", "2 & extra long"), ColumnNames.Call, "run");
-        yield return new Habit("Run, back weak", plays.Where(ColumnNames.BackSide, "weak"), ColumnNames.Call, "run");
-        yield return new Habit("Run, back strong", plays.Where(ColumnNames.BackSide, "strong"), ColumnNames.Call, "run");
-        yield return new Habit("Runs away from back", plays.Where(ColumnNames.RunTo, "to back", "away"), ColumnNames.RunTo, "away");
-        yield return new Habit("Slide away from back", plays.Where(ColumnNames.SlideTo, "to back", "away"), ColumnNames.SlideTo, "away");
-        yield return new Habit("Third downs made", plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes");
-        yield return new Habit("Gap schemes", plays.Where(row => plays.Category(ColumnNames.RunFamily)[row].Length > 0), ColumnNames.RunFamily, "gap");
-        yield return new Habit("Run share", plays, ColumnNames.Call, "run");
-    }
-
-    private static Panel PanelOf(Study study, Habit habit)
-    {
-        var all = study.Of(habit.Plays, habit.Column, habit.Value);
-        var games = study.ByGame(habit.Plays, habit.Column, habit.Value, all.Value);
-        return new Panel(habit.Name, $"{Figures.Percent(all)} of {all.Plays}", [GamePlot.Of(study, all, games, study.Games.Count <= MostLabelled)]);
+        const double First = 104;
+        var width = (516 - First) / charted.Length;
+        yield return new Heading("What they called, and against what", "the three most frequent, counts of plays");
+        yield return new Table(
+            [new Column("Game", 0, First - 8), .. charted.Select((kind, i) => new Column(kind.Head, First + (i * width), width - 14))],
+            [.. games.Select(game => new TableRow([Cells.Name($"{study.ShortGames[game.Game]} {game.Game}"), .. charted.Select(kind => Cells.Counts(Shares.Top(game.Plays, kind.Column)))]))])
+        { Caption = "Calls by game" };
     }
 }

@@ -52,6 +52,12 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
     /// <summary>Searches for tells, one an outcome: the call, the run's side, the slide.</summary>
     public IReadOnlyList<TellReport> Tells { get; init; } = [];
 
+    /// <summary>How well calls are guessed on games held out; null = not tried.</summary>
+    public GuessReport? Guess { get; init; }
+
+    /// <summary>Habits followed from game to game, what moved most first; empty with fewer than three games.</summary>
+    public IReadOnlyList<Steadiness> Steadiness { get; init; } = [];
+
     /// <summary>What is wrong with the charts; null = not audited.</summary>
     public AuditReport? Audit { get; init; }
 
