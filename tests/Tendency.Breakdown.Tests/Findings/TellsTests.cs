@@ -88,6 +88,17 @@ public sealed class TellsTests
     }
 
     [Fact]
+    public void Search_FewUndecidedCalls_TellsRunAndPassOnce()
+    {
+        var calls = s_backStrong.Category("call");
+        var withOption = CategoryColumn.FromWords("call", Enumerable.Range(0, s_backStrong.Rows).Select(row => row % 50 == 49 ? "rpo" : calls[row]));
+
+        var tell = Assert.Single(Tells.Search(s_backStrong.With(withOption), "call", TellOptions.Default).Tells);
+
+        Assert.Equal(("back_side=strong", "run"), (tell.Situation, tell.Outcome));
+    }
+
+    [Fact]
     public void Search_OneGame_FindsNothing() =>
         Assert.Empty(Tells.Search(ChartOfCalls.Of(1, ("strong", "none", _ => 30, _ => 0), ("weak", "none", _ => 0, _ => 30)), "call", TellOptions.Default).Tells);
 

@@ -12,7 +12,9 @@ internal sealed record Candidate(int[] Dimensions, int[] Values, int Outcome, in
     public double Q { get; init; } = 1;
 
     /// <summary>Same for the same situation and outcome in another search over the same dimensions.</summary>
-    public string Key => $"{string.Join(',', Dimensions)}:{string.Join(',', Values)}:{Outcome}";
+    public string Key => $"{SituationKey}:{Outcome}";
+
+    public string SituationKey => $"{string.Join(',', Dimensions)}:{string.Join(',', Values)}";
 
     public bool Holds(SearchGround ground, int play)
     {

@@ -17,18 +17,29 @@ internal static class Pruning
     /// <summary>Most pairs weighed, strongest first; beyond, only repetitions are to be expected.</summary>
     private const int MostConsidered = 2000;
 
-    public static List<Candidate> Keep(SearchGround ground, IReadOnlyList<Candidate> listed) =>
-        [.. listed.GroupBy(c => c.Outcome).OrderBy(g => g.Key).SelectMany(g => KeepOfOutcome(ground, [.. g]))];
-
-    private static List<Candidate> KeepOfOutcome(SearchGround ground, Candidate[] listed)
+    public static List<Candidate> Keep(SearchGround ground, IReadOnlyList<Candidate> listed)
     {
-        var isHit = ground.Outcome.Select(o => o == listed[0].Outcome).ToArray();
+        // Less of one outcome where more of another is listed is the same tell, told backwards.
+        var more = listed.Where(c => c.Z > 0).Select(c => c.SituationKey).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. listed.Where(c => c.Z > 0 || ground.IsTwoWay || !more.Contains(c.SituationKey))
+                .GroupBy(c => ground.IsNearlyTwoWay ? 0 : c.Outcome)
+                .OrderBy(g => g.Key)
+                .SelectMany(g => KeepAlike(ground, [.. g])),
+        ];
+    }
+
+    private static List<Candidate> KeepAlike(SearchGround ground, Candidate[] listed)
+    {
+        var hits = ground.Outcomes.Select((_, outcome) => Array.ConvertAll(ground.Outcome, o => o == outcome)).ToArray();
         var cut = listed.Max(c => c.P);
         var strata = new Strata(ground.Game, ground.GameNames.Count);
         var kept = new List<Candidate>();
         foreach (var candidate in Strongest(listed).Take(MostConsidered))
         {
             var plays = candidate.PlaysIn(ground);
+            var isHit = hits[candidate.Outcome];
             if ((kept.Count == 0 || P(strata.Of, strata.Count, isHit, plays) <= cut) && AddsToParents(ground, candidate, plays, listed, isHit))
             {
                 kept.Add(candidate);
@@ -46,7 +57,7 @@ internal static class Pruning
 
     private static bool AddsToParents(SearchGround ground, Candidate candidate, int[] plays, Candidate[] listed, bool[] isHit)
     {
-        foreach (var parent in listed.Where(candidate.IsWithin))
+        foreach (var parent in listed.Where(parent => parent.Outcome == candidate.Outcome && candidate.IsWithin(parent)))
         {
             var within = new int[ground.Game.Length];
             for (var i = 0; i < within.Length; i++)

@@ -6,6 +6,8 @@ namespace Tendency.Breakdown.Findings.Searching;
 /// <summary>The plays a search runs over, as plain codes: game, outcome and dimensions of every play whose outcome is charted.</summary>
 internal sealed class SearchGround
 {
+    private const double NearlyAll = 0.95;
+
     private SearchGround(int[] rows, IReadOnlyList<string> gameNames, int[] game, IReadOnlyList<string> outcomes, int[] outcome, IReadOnlyList<SearchDimension> dimensions)
     {
         Rows = rows;
@@ -50,6 +52,9 @@ internal sealed class SearchGround
 
     /// <summary>With two outcomes in all, more of one is less of the other: only the first is tested.</summary>
     public bool IsTwoWay { get; private init; }
+
+    /// <summary>Whether two outcomes make up nearly all plays (runs, passes and a few undecided options), so that more of one is less of the other.</summary>
+    public bool IsNearlyTwoWay => IsTwoWay || Hits.Select(h => h.Sum()).OrderDescending().Take(2).Sum() >= NearlyAll * Rows.Length;
 
     public int TestedOutcomes => IsTwoWay ? 1 : Outcomes.Count;
 
