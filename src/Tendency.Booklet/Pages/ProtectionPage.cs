@@ -1,5 +1,4 @@
 using Tendency.Booklet.Blocks;
-using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Protections;

@@ -5,7 +5,6 @@ using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts;
-using Tendency.Breakdown.Fronts.Checks;
 
 namespace Tendency.Booklet.Pages.Sheets;
 

@@ -4,7 +4,6 @@ using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts;
-using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Fronts.Protections;
 
 namespace Tendency.Booklet.Pages.Sheets;

@@ -8,6 +8,7 @@ public static class FormulaText
 {
     // The wide forms count as the plain ones where a spreadsheet is set to Japanese or Chinese.
     private static readonly SearchValues<char> s_starts = SearchValues.Create("=+-@\uFF1D\uFF0B\uFF0D\uFF20");
+    private static readonly SearchValues<char> s_numberLetters = SearchValues.Create("0123456789.eE+- ");
 
     /// <summary>The text as it is, or behind an apostrophe when a spreadsheet would take it for a formula; a signed number is none.</summary>
     public static string Safe(string text)
@@ -25,5 +26,5 @@ public static class FormulaText
 
     // Without letters but the exponent's: -Infinity is a number to a program and a name to a spreadsheet.
     private static bool IsNumber(string text) =>
-        text.AsSpan().IndexOfAnyExcept("0123456789.eE+- ") < 0 && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
+        !text.AsSpan().ContainsAnyExcept(s_numberLetters) && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
 }

@@ -34,7 +34,7 @@ public class WorkbookLibreOfficeTests
     {
         // A profile of its own: two runs that share one refuse each other.
         string[] arguments = [$"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", to, "--outdir", folder, Path.Combine(folder, file)];
-        using var run = Process.Start(new ProcessStartInfo(LibreOfficeFactAttribute.Program!, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var run = Process.Start(new ProcessStartInfo(LibreOfficeFactAttribute.Program!, arguments) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
         var said = run.StandardOutput.ReadToEndAsync();
         var complained = run.StandardError.ReadToEndAsync();
         Assert.True(run.WaitForExit(TimeSpan.FromMinutes(2)), "LibreOffice did not end.");
