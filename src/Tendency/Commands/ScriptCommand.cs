@@ -4,6 +4,7 @@ using System.Globalization;
 using Tendency.Booklet.Pages.Scripts;
 using Tendency.Booklet.Pdf;
 using Tendency.Breakdown.Counts.Scripts;
+using Tendency.Breakdown.Situations;
 using Tendency.Input;
 using Tendency.Output;
 
@@ -34,7 +35,7 @@ internal static class ScriptCommand
     private static int Run(Request request, int snaps, ScriptPeriod period, PaperSize paper)
     {
         var week = ChartedWeek.From(request);
-        var studied = week.Choose(request);
+        var studied = week.Choose(request, Unit.Offense);
         var script = PracticeScript.Draw(studied.Plays, period, snaps, request.Seed);
         if (request.Output is { } path && PrintedFile.IsPrinted(path))
         {

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Tendency.Booklet.Pages.Sheets;
 using Tendency.Booklet.Pdf;
 using Tendency.Breakdown.Fronts.Checks;
+using Tendency.Breakdown.Situations;
 using Tendency.Input;
 using Tendency.Output;
 
@@ -30,7 +31,7 @@ internal static class SheetCommand
     {
         var path = request.Output ?? throw new CommandException("Name the file to write with -o, for example -o sideline.pdf.");
         var week = Progress.Of("reading charts", request, () => ChartedWeek.From(request));
-        var studied = week.Choose(request);
+        var studied = week.Choose(request, Unit.Offense);
         var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, request.Seed));
         var dated = BookletStudy.Dated(week.Week);
         var sheet = Progress.Of("composing", request, () => players

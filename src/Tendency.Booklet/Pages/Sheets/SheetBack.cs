@@ -103,7 +103,9 @@ internal static class SheetBack
         yield return new Heading("Tells that hold", held.Length == 0 ? "" : "count, likely; held out") { Bare = bare };
         if (held.Length == 0)
         {
-            yield return new Paragraph(RichText.Strong("No tell holds.") + " Nothing they show gives the call away on games left out.");
+            yield return new Paragraph(study.Games.Count < 2
+                ? RichText.Strong("One game.") + " There is no other to try a tell on."
+                : RichText.Strong("No tell holds.") + " Nothing they show gives the call away on games left out.");
             yield break;
         }
 

@@ -16,6 +16,9 @@ internal static class Tips
     // Known on the field before the snap. Score, clock and the call before are the staff's business.
     private static readonly string[] s_seen = [ColumnNames.BackSet, ColumnNames.BackSide, ColumnNames.Attached, ColumnNames.Wing, ColumnNames.Motion, ColumnNames.Tempo];
 
+    // Below this even all of them would be a thin promise to make to a player (common practice: watch a habit from eight plays on).
+    private const int FewestPlays = 8;
+
     private const double SamePlays = .5;
 
     private sealed record Seen(string Cue, PlayLog Plays);
@@ -26,7 +29,7 @@ internal static class Tips
     /// </summary>
     public static (IReadOnlyList<Tip> Sure, IReadOnlyList<Tip> Leans) Calls(Study study)
     {
-        var cues = Cues(study).Where(cue => cue.Plays.Rows >= Share.FewestPlays).ToArray();
+        var cues = Cues(study).Where(cue => cue.Plays.Rows >= FewestPlays).ToArray();
         var strict = study with { Week = study.Week with { Level = 1 - ((1 - study.Level) / Math.Max(1, cues.Length)) } };
         var paid = cues.Where(cue => CallOf(strict, cue.Plays).Share.Differs).Concat(Held(study)).ToArray();
         var sure = Distinct([], Ranked(study, paid));
