@@ -11,6 +11,7 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
     GuessCommand.Create(),
     FrontsCommand.Create(),
     SheetCommand.Create(),
+    SelfScoutCommand.Create(),
     ScriptCommand.Create(),
     AuditCommand.Create(),
     AgreeCommand.Create(),

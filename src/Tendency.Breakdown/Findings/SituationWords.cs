@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Findings.SelfScouts;
 using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 
 namespace Tendency.Breakdown.Findings;
@@ -34,6 +35,11 @@ public static class SituationWords
         DistanceBand => $"{value} distance",
         ClockState => value == "normal" ? "no clock pressure" : value,
         Quarter => value == "5" ? "overtime" : $"{Ordinal(value)} quarter",
+        ScoutColumns.WingSide => value switch { "none" => "no wing", "both" => "wing both sides", _ => $"wing {value}" },
+        ScoutColumns.LongYardage => value == "yes" ? "3rd or 4th and long" : "not 3rd and long",
+        ScoutColumns.BackOffset => $"back {value}",
+        ScoutColumns.NearGoal => value == "yes" ? "inside the 10" : "outside the 10",
+        Shell => value switch { "0" => "no high safety shown", "1" => "one high safety shown", "2" => "two high safeties shown", "3" => "three high safeties shown", _ => $"{value} high safeties shown" },
         Formation or FormationFamily or FieldZone or ScoreState or Tempo or Front or Coverage => value,
         _ => $"{name.Replace('_', ' ')} {value}",
     };
@@ -43,6 +49,8 @@ public static class SituationWords
     {
         RunTo or RunToStrength => $"run {value}",
         SlideTo => $"slide {value}",
+        Rushers => $"{value} rush",
+        PressureSide => $"pressure from the {Side(value)}",
         PressureTo => $"pressure {value}",
         RunSide => $"run {Side(value)}",
         SlideSide => $"slide {Side(value)}",

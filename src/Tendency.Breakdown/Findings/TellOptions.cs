@@ -17,6 +17,9 @@ public sealed record TellOptions
     /// <summary>Columns and derived dimensions to combine; empty = <see cref="TellDimensions.Default"/>, as far as charted.</summary>
     public IReadOnlyList<string> Dimensions { get; init; } = [];
 
+    /// <summary>Least share of the outcome in a situation that is listed, in [0, 1); 0 lists what is rarer than usual too.</summary>
+    public double LeastShare { get; init; }
+
     /// <summary>Level of the printed ranges, in (0, 1).</summary>
     public double Level { get; init; } = 0.95;
 }

@@ -20,7 +20,7 @@ public static class Tells
         ArgumentOutOfRangeException.ThrowIfLessThan(options.MinPlays, 1);
         var ground = SearchGround.From(plays, outcomeColumn, options);
         var listed = PairSearch.Run(ground, options, out var searched);
-        var kept = Pruning.Keep(ground, listed);
+        var kept = Pruning.Keep(ground, options.LeastShare == 0 ? listed : [.. listed.Where(c => ShareOf(ground, c) >= options.LeastShare)]);
         var heldOut = HeldOut.Games(ground, kept, options);
         var threshold = listed.Count == 0 ? 0 : listed.Max(c => c.P);
         var tells = kept
@@ -37,6 +37,13 @@ public static class Tells
             searched,
             listed.Count,
             [.. ground.Dimensions.Select(d => d.Name)]);
+    }
+
+    private static double ShareOf(SearchGround ground, Candidate candidate)
+    {
+        var outcome = candidate.OutcomeIn(ground);
+        var cell = candidate.PlaysIn(ground);
+        return (double)cell.Count(play => ground.Outcome[play] == outcome) / cell.Length;
     }
 
     // How far the likely range of the difference lies from no difference.

@@ -16,6 +16,9 @@ internal sealed record Candidate(int[] Dimensions, int[] Values, int Outcome, in
 
     public string SituationKey => $"{string.Join(',', Dimensions)}:{string.Join(',', Values)}";
 
+    /// <summary>What they do there: a two-way outcome was tested by its first value; the one that is more frequent than usual is the tell.</summary>
+    public int OutcomeIn(SearchGround ground) => ground.IsTwoWay && Z < 0 ? 1 - Outcome : Outcome;
+
     public bool Holds(SearchGround ground, int play)
     {
         for (var k = 0; k < Dimensions.Length; k++)

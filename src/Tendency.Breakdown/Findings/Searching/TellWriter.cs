@@ -15,8 +15,7 @@ internal static class TellWriter
     /// <param name="threshold">Largest p-value on the list.</param>
     public static Tell Write(SearchGround ground, PlayLog plays, Candidate candidate, bool[] foundWithout, double threshold, TellOptions options)
     {
-        // A two-way outcome was tested by its first value; the one that is more frequent than usual is the tell.
-        var outcome = ground.IsTwoWay && candidate.Z < 0 ? 1 - candidate.Outcome : candidate.Outcome;
+        var outcome = candidate.OutcomeIn(ground);
         var cell = candidate.PlaysIn(ground);
         int n = cell.Length, all = ground.Rows.Length;
         int x = cell.Count(play => ground.Outcome[play] == outcome), hits = ground.Hits[outcome].Sum();
