@@ -15,7 +15,7 @@ internal static class HtmlStyle
         header { border-bottom: 2px solid #000; margin-bottom: 1.5rem } header img { float: right; max-height: 48px }
         h1 { font-size: 2.4rem; line-height: 1.1; margin: 0 } h1 span { font-weight: 400 }
         h2 { font-size: 1.45rem; line-height: 1.2; margin: .2rem 0 .4rem } h3 { font-size: 1rem; margin: 1.6rem 0 .4rem; border-top: 1px solid #000; padding-top: .3rem } h3 small, h4 small { font-weight: 400; margin-left: .5rem } h4 { font-size: .95rem; margin: 0; border-top: 1px solid #000; padding-top: .2rem } h4.marked { border-top-width: 2.5px } h4 { display: flex; flex-wrap: wrap; justify-content: space-between; align-items: baseline } h4 small { margin-left: 0 }
-        section { border-top: 1px solid #000; margin-top: 3rem; padding-top: .5rem } section.sheet { overflow-x: auto }
+        section { border-top: 1px solid #000; margin-top: 3rem; padding-top: .5rem } section.sheet { overflow-x: auto; width: min(1120px, 94vw); margin-left: calc(50% - min(560px, 47vw)) }
         .name { margin: 0; font-size: .85rem } .deck { margin: 0 0 1rem } .note { font-size: .82rem } .lead { font-size: 1.3rem } .call { font-size: 1.1rem }
         nav ul { list-style: none; padding: 0; margin: .2rem 0 } nav li { border-top: 1px solid #bababa; padding: .3rem 0 } nav a { display: grid; grid-template-columns: 13rem 1fr; gap: .8rem; text-decoration: none } nav a:hover { text-decoration: underline }
         a { color: inherit }
@@ -32,7 +32,7 @@ internal static class HtmlStyle
         details { font-size: .82rem } summary { cursor: pointer } .plays { columns: 3 12rem; margin: .2rem 0 .6rem; padding-left: 1rem }
         footer { border-top: 1px solid #000; margin-top: 3rem; font-size: .82rem }
         @media (max-width: 680px) { .panels { grid-template-columns: 1fr } nav a { grid-template-columns: 1fr; gap: 0 } .claim { flex-wrap: wrap } }
-        @media print { body { max-width: none; padding: 0; font-size: 10pt } section { break-before: page } nav { break-before: page } tr, figure, .panels > div, .claim { break-inside: avoid } h3, h4 { break-after: avoid } details:not([open]) { display: none } @page { margin: 15mm 13mm 13mm 19mm } }
+        @media print { body { max-width: none; padding: 0; font-size: 10pt } section.sheet { width: auto; margin-left: 0 } section { break-before: page } nav { break-before: page } tr, figure, .panels > div, .claim { break-inside: avoid } h3, h4 { break-after: avoid } details:not([open]) { display: none } @page { margin: 15mm 13mm 13mm 19mm } }
 
         """;
 

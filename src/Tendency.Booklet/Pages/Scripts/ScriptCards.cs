@@ -20,6 +20,7 @@ public static class ScriptCards
         return new ScoutingBooklet(study.Opponent, study.Side, $"{study.Opponent} {study.Side}, practice script", Footprint.Of(study), [new Section("Practice script", pages)], dated)
         {
             Contents = false,
+            Kind = "Practice script",
             LikelyMeans = "",
         };
     }

@@ -28,6 +28,7 @@ public static class PlayerTips
         return new ScoutingBooklet(study.Opponent, study.Side, $"{study.Opponent} {study.Side}, players’ tip sheet", Footprint.Of(study), [new Section("Tip sheet", [page])], dated)
         {
             Contents = false,
+            Kind = "Players’ tip sheet",
             LikelyMeans = "",
         };
     }

@@ -1,6 +1,7 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
@@ -60,12 +61,22 @@ internal static class SheetBack
             new Table(columns, [.. kept.Select(formation => new TableRow(
                 [Cells.Name(Words.Title(formation.Value)), .. CallCells.Of(study, study.Plays.Where(ColumnNames.Formation, formation.Value), backs)]))]) { RowHeight = 27, Bare = true, Caption = "Run or pass by formation" },
         };
+        blocks.Add(Paragraph.Note(ByLuck(study, kept.Select(formation => study.Plays.Where(ColumnNames.Formation, formation.Value)), backs)));
         if (rest.Length > 0)
         {
             blocks.Add(Paragraph.Note($"Others: {Words.Join(rest.Take(5).Select(formation => $"{Words.Plain(formation.Value)} {formation.Count}"))}{(rest.Length > 5 ? $", {rest.Length - 5} more" : "")}."));
         }
 
         return blocks;
+    }
+
+    /// <summary>How many cells of both sides would look sure were every one of them even: what a sheet of many cells owes its reader.</summary>
+    private static string ByLuck(Study study, IEnumerable<PlayLog> formations, IReadOnlyList<(string Value, string Head)> backs)
+    {
+        var tested = formations.Concat(SheetSituation.Of(study).Select(situation => situation.PlaysOf(study)))
+            .SelectMany(plays => CallCells.Of(study, plays, backs)).OfType<CallCell>().Count(cell => cell.Tone != CallTone.TooFew);
+        var lucky = (int)Math.Ceiling(tested * (1 - study.Level));
+        return $"{Words.Figured(tested, "cell")} on both sides hold {Share.FewestPlays} plays or more; were all of them even, about {Words.Number(lucky)} would look sure by luck.";
     }
 
     private static IEnumerable<Block> Mix(Study study, string title, string call, string column)

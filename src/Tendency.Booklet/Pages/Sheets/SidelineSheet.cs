@@ -29,6 +29,7 @@ public static class SidelineSheet
         return new ScoutingBooklet(study.Opponent, study.Side, $"{study.Opponent} {study.Side}, sideline sheet", Footprint.Of(study), [new Section("Sideline sheet", pages)], dated)
         {
             Contents = false,
+            Kind = "Sideline sheet",
             LikelyMeans = $"Black: sure run. Boxed: sure pass. Gray: could be even. Hatched: under {Share.FewestPlays} plays",
         };
     }
