@@ -21,6 +21,9 @@ public sealed record TableOptions
 
     /// <summary>Half-life of a game's weight, in games; 0 = every game weighs the same.</summary>
     public double HalfLifeGames { get; init; }
+
+    /// <summary>How much each game counts, instead of the half-life; null = by the half-life.</summary>
+    public GameWeights? Weights { get; init; }
 }
 
 /// <summary>One row of a frequency table.</summary>
@@ -41,8 +44,7 @@ public static class FrequencyTable
     public static IReadOnlyList<FrequencyRow> Of(PlayLog plays, IReadOnlyList<string> by, string of, TableOptions options)
     {
         var rows = CrossTab.Count(plays, by, of);
-        var games = GamesIn(plays);
-        var weights = games.ToDictionary(game => game.Key, game => options.HalfLifeGames > 0 ? EffectiveSize.RecencyWeight(games.Count - 1 - game.Value, options.HalfLifeGames) : 1);
+        var weights = (options.Weights ?? GameWeights.Recency(plays, options.HalfLifeGames)).ByGame;
         var outcomes = rows.Select(row => row.Outcome).Distinct(StringComparer.Ordinal).ToArray();
         var rho = outcomes.ToDictionary(o => o, o => options.Clustered ? WithinGames(plays, of, o) : 0, StringComparer.Ordinal);
         var parts = CrossTab.Count(plays, [.. by, ColumnNames.Game], of).ToLookup(row => string.Join('\n', row.By.SkipLast(1)), StringComparer.Ordinal);
@@ -84,12 +86,5 @@ public static class FrequencyTable
             .Select(cell => cell.GroupBy(row => row.By[^1], StringComparer.Ordinal)
                 .Select(game => new GroupCount(game.FirstOrDefault(row => row.Outcome == outcome)?.Tally.Count ?? 0, game.First().Tally.Plays)));
         return WithinGroupCorrelation.Pooled(groups).Usable;
-    }
-
-    /// <summary>Games with plays, numbered in their order.</summary>
-    private static Dictionary<string, int> GamesIn(PlayLog plays)
-    {
-        var games = plays.Category(ColumnNames.Game);
-        return games.Levels.Skip(1).Where(game => games.Codes.Contains((ushort)games.CodeOf(game))).Index().ToDictionary(g => g.Item, g => g.Index, StringComparer.Ordinal);
     }
 }

@@ -41,6 +41,12 @@ public sealed record Tell
     /// <summary>Difference from the base rate after allowing for having been picked because it is large.</summary>
     public required double CorrectedDifference { get; init; }
 
+    /// <summary>
+    /// Share of charts with calls shuffled within games that show any tell this strong anywhere (Westfall and Young 1993); null where the
+    /// search was too large to shuffle.
+    /// </summary>
+    public double? ShuffledP { get; init; }
+
     /// <summary>Whether it still shows among plays of the same down and distance; null when the situation leaves nothing to compare there.</summary>
     public required bool? HoldsWithinDownAndDistance { get; init; }
 

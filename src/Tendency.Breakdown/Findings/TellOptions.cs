@@ -20,6 +20,9 @@ public sealed record TellOptions
     /// <summary>Least share of the outcome in a situation that is listed, in [0, 1); 0 lists what is rarer than usual too.</summary>
     public double LeastShare { get; init; }
 
+    /// <summary>Seed of the shuffles behind <see cref="Tell.ShuffledP"/>; nothing else draws at random.</summary>
+    public int Seed { get; init; } = 1;
+
     /// <summary>Level of the printed ranges, in (0, 1).</summary>
     public double Level { get; init; } = 0.95;
 }

@@ -21,7 +21,7 @@ public static class TellSentence
             + $"same way in {tell.GamesSameWay} of {tell.Games} games; {held}";
     }
 
-    /// <summary>"adjusted 71 %; holds within down and distance": what the raw count leaves out.</summary>
+    /// <summary>"expect 71 %; holds within down and distance; 3 % of shuffled charts show one as strong": what the raw count leaves out.</summary>
     public static string Caution(Tell tell)
     {
         var within = tell.HoldsWithinDownAndDistance switch
@@ -30,7 +30,8 @@ public static class TellSentence
             false => "may be down and distance",
             null => "is down and distance",
         };
-        return $"expect {Percent(tell.ShrunkShare)} %; {within}";
+        var shuffled = tell.ShuffledP is double p ? $"; {Percent(p)} % of shuffled charts show one as strong" : "";
+        return $"expect {Percent(tell.ShrunkShare)} %; {within}{shuffled}";
     }
 
     /// <summary>Whole percent; a share that is not quite 0 or 1 is never printed as if it were.</summary>

@@ -22,9 +22,10 @@ public static class Tells
         var listed = PairSearch.Run(ground, options, out var searched);
         var kept = Pruning.Keep(ground, options.LeastShare == 0 ? listed : [.. listed.Where(c => ShareOf(ground, c) >= options.LeastShare)]);
         var heldOut = HeldOut.Games(ground, kept, options);
+        var shuffled = Shuffles.Of(ground, kept, options);
         var threshold = listed.Count == 0 ? 0 : listed.Max(c => c.P);
         var tells = kept
-            .Select((c, i) => TellWriter.Write(ground, plays, c, heldOut[i], threshold, options))
+            .Select((c, i) => TellWriter.Write(ground, plays, c, heldOut[i], threshold, options) with { ShuffledP = shuffled[i] })
             .OrderByDescending(Clearance)
             .ThenBy(t => t.PValue)
             .ThenBy(t => t.Situation, StringComparer.Ordinal)

@@ -29,11 +29,13 @@ public sealed class PenalizedLogistic
             throw new ArgumentException("Every observation needs an outcome, every feature a prior mean and a positive precision.", nameof(features));
         }
 
+        // Most features are indicators and most of them are 0.
+        var filled = features.Select(row => Enumerable.Range(0, row.Length).Where(j => row[j] != 0).ToArray()).ToArray();
         var beta = expected.ToArray();
         var loss = Penalized(features, hit, beta, expected, precision);
         for (var step = 0; step < MostSteps; step++)
         {
-            var move = NewtonStep(features, hit, beta, expected, precision);
+            var move = NewtonStep(features, filled, hit, beta, expected, precision);
             double[] next;
             double nextLoss;
             var size = 1.0;
@@ -66,7 +68,8 @@ public sealed class PenalizedLogistic
     /// <summary>Probability of a hit, strictly inside (0, 1) for finite features.</summary>
     public double Probability(ReadOnlySpan<double> features) => 1 / (1 + Math.Exp(-Score(features, Coefficients)));
 
-    private static double[] NewtonStep(IReadOnlyList<double[]> features, IReadOnlyList<bool> hit, double[] beta, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
+    private static double[] NewtonStep(
+        IReadOnlyList<double[]> features, int[][] filled, IReadOnlyList<bool> hit, double[] beta, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
     {
         var count = beta.Length;
         var gradient = new double[count];
@@ -83,19 +86,15 @@ public sealed class PenalizedLogistic
             var p = 1 / (1 + Math.Exp(-Score(row, beta)));
             var residual = (hit[i] ? 1 : 0) - p;
             var weight = p * (1 - p);
-            for (var j = 0; j < count; j++)
+            var at = filled[i];
+            for (var a = 0; a < at.Length; a++)
             {
-                // Most features are indicators and most of them are 0.
-                if (row[j] == 0)
-                {
-                    continue;
-                }
-
+                var j = at[a];
                 gradient[j] += row[j] * residual;
                 var scaled = weight * row[j];
-                for (var k = 0; k <= j; k++)
+                for (var b = 0; b <= a; b++)
                 {
-                    curvature[j, k] += scaled * row[k];
+                    curvature[j, at[b]] += scaled * row[at[b]];
                 }
             }
         }

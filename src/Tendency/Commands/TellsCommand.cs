@@ -41,7 +41,7 @@ internal static class TellsCommand
     {
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
-        var report = Tells.Search(studied.Plays, of, options with { Level = week.Week.Level });
+        var report = Tells.Search(studied.Plays, of, options with { Level = week.Week.Level, Seed = request.Seed });
         OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
         NotCharted.Report(studied.Plays, [of, .. options.Dimensions]);
         return ProblemReport.Write(week, studied, request.Quiet);

@@ -29,6 +29,7 @@ public sealed class TellsTests
         Assert.Equal(40, tell.PlaysList.Count);
         Assert.Equal("G1:1", tell.PlaysList[0]);
         Assert.Equal((36, 40), (tell.HeldOutCount, tell.HeldOutPlays));
+        Assert.InRange(tell.ShuffledP!.Value, 0.001, 0.01);
         Assert.InRange(tell.ShrunkShare, tell.BaseShare, tell.Share);
         Assert.InRange(tell.CorrectedDifference, 0, tell.Difference);
     }

@@ -25,7 +25,7 @@ internal static class GuessStudy
         yield return ("plain forest", (learn, ask) => BlendedModel.Forest(blank, learn, ask, 200, 1));
         yield return ("usual calls alone", (learn, ask) => [.. ask.Select(i => ground.Seen.Rows[i][..UsualCalls.Parts].Sum()).Select(odds => 1 / (1 + Math.Exp(-odds))).Select(pass =>
             ground.Outcomes[0] == "pass" ? (double[])[pass, 1 - pass] : [1 - pass, pass])]);
-        foreach (var precision in (double[])[2, 4, 8, 16, 32, 64, 128])
+        foreach (var precision in (double[])[8, 24, 64])
         {
             yield return ($"regression {precision}", (learn, ask) => BlendedModel.Regression(ground, learn, ask, precision));
         }

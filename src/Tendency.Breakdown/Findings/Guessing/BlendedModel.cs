@@ -4,64 +4,64 @@ namespace Tendency.Breakdown.Findings.Guessing;
 
 /// <summary>
 /// Everything seen before the snap: a logistic regression that starts from the usual calls, blended with a forest of trees. How hard the
-/// regression is held back and how much the forest counts is chosen inside the games learned from.
+/// regression is held back and how much the forest counts is weighed inside the games learned from.
 /// </summary>
 internal static class BlendedModel
 {
     private const int Trees = 300;
-    private const int TreesToChoose = 80;
+    private const int TreesToWeigh = 80;
     private const int MostFolds = 5;
 
     private static readonly double[] s_precisions = [8, 24, 64];
     private static readonly double[] s_forestShares = [0, 0.25, 0.5];
 
-    /// <summary>Used when the games learned from are too few to choose on.</summary>
-    private static readonly Settings s_usual = new(24, 0.25);
-
     /// <returns>Probability of each outcome for each play asked about.</returns>
     public static double[][] Forecast(GuessGround ground, int[] learn, int[] ask, int seed)
     {
-        var settings = Choose(ground, learn, seed);
-        var regression = Regression(ground, learn, ask, settings.Precision);
-        return settings.ForestShare == 0 ? regression : Blend(regression, Forest(ground, learn, ask, Trees, seed), settings.ForestShare);
+        var shares = Weigh(ground, learn, seed);
+        var parts = s_precisions.Select(precision => Regression(ground, learn, ask, precision)).Append(Forest(ground, learn, ask, Trees, seed)).ToArray();
+        return Mix(parts, shares);
     }
 
-    private static Settings Choose(GuessGround ground, int[] learn, int seed)
+    /// <summary>
+    /// How much each regression and, last, the forest counts: every combination of a regression and a share of forest weighs in by its
+    /// likelihood on the games left out, so that a lucky one does not take all (pseudo-Bayesian averaging; Geisser and Eddy 1979 [from memory]).
+    /// </summary>
+    private static double[] Weigh(GuessGround ground, int[] learn, int seed)
     {
-        var games = learn.Select(play => ground.Game[play]).Distinct().Order().ToArray();
-        if (games.Length < 2)
-        {
-            return s_usual;
-        }
-
         var loss = new double[s_precisions.Length, s_forestShares.Length];
-        var folds = Math.Min(MostFolds, games.Length);
+        var games = learn.Select(play => ground.Game[play]).Distinct().Order().ToArray();
+        var folds = games.Length < 2 ? 0 : Math.Min(MostFolds, games.Length);
         for (var f = 0; f < folds; f++)
         {
             var outside = games.Where((_, i) => i % folds == f).ToHashSet();
             int[] known = [.. learn.Where(play => !outside.Contains(ground.Game[play]))];
             int[] tried = [.. learn.Where(play => outside.Contains(ground.Game[play]))];
-            var forest = Forest(ground, known, tried, TreesToChoose, seed);
+            var forest = Forest(ground, known, tried, TreesToWeigh, seed);
             for (var a = 0; a < s_precisions.Length; a++)
             {
                 var regression = Regression(ground, known, tried, s_precisions[a]);
                 for (var b = 0; b < s_forestShares.Length; b++)
                 {
-                    loss[a, b] += Loss(ground, tried, Blend(regression, forest, s_forestShares[b]));
+                    loss[a, b] += Loss(ground, tried, Mix([regression, forest], [1 - s_forestShares[b], s_forestShares[b]]));
                 }
             }
         }
 
-        var best = (Loss: double.PositiveInfinity, Settings: s_usual);
+        var least = loss.Cast<double>().Min();
+        var shares = new double[s_precisions.Length + 1];
         for (var a = 0; a < s_precisions.Length; a++)
         {
             for (var b = 0; b < s_forestShares.Length; b++)
             {
-                best = loss[a, b] < best.Loss ? (loss[a, b], new Settings(s_precisions[a], s_forestShares[b])) : best;
+                var weight = Math.Exp(least - loss[a, b]);
+                shares[a] += weight * (1 - s_forestShares[b]);
+                shares[^1] += weight * s_forestShares[b];
             }
         }
 
-        return best.Settings;
+        var total = shares.Sum();
+        return [.. shares.Select(share => share / total)];
     }
 
     internal static double[][] Regression(GuessGround ground, int[] learn, int[] ask, double precision)
@@ -103,11 +103,9 @@ internal static class BlendedModel
         })];
     }
 
-    private static double[][] Blend(double[][] a, double[][] b, double shareOfB) =>
-        [.. a.Zip(b, (x, y) => x.Zip(y, (p, q) => ((1 - shareOfB) * p) + (shareOfB * q)).ToArray())];
+    private static double[][] Mix(double[][][] forecasts, double[] shares) => [.. Enumerable.Range(0, forecasts[0].Length).Select(i =>
+        Enumerable.Range(0, forecasts[0][i].Length).Select(outcome => forecasts.Zip(shares, (f, share) => share * f[i][outcome]).Sum()).ToArray())];
 
     private static double Loss(GuessGround ground, int[] plays, double[][] forecast) =>
         plays.Select((play, i) => -Math.Log(forecast[i][ground.Outcome[play]])).Sum();
-
-    private readonly record struct Settings(double Precision, double ForestShare);
 }

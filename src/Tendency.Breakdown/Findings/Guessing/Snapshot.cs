@@ -7,10 +7,19 @@ namespace Tendency.Breakdown.Findings.Guessing;
 internal readonly record struct Snapshot(
     int? Down, int? Distance, int? YardsToGoal, int? Quarter, int? Clock, int? Margin, string BackSet, string Personnel, string Tempo, string Family)
 {
+    private static readonly string[] s_hurried = ["no huddle", "no-huddle", "nohuddle", "fast", "hurry"];
+
     /// <summary>Seconds to the end of regulation; the middle of the quarter when the clock is not charted.</summary>
     public double? SecondsLeft => Quarter is not int quarter ? null : quarter >= 5 ? Clock ?? 300 : ((4 - quarter) * 900) + (Clock ?? 450);
 
-    public bool IsNoHuddle => Tempo.Length > 0 && (Tempo.Contains("no", StringComparison.OrdinalIgnoreCase) || Tempo.Contains("fast", StringComparison.OrdinalIgnoreCase));
+    public bool IsNoHuddle
+    {
+        get
+        {
+            var tempo = Tempo;
+            return Array.Exists(s_hurried, word => tempo.Contains(word, StringComparison.OrdinalIgnoreCase));
+        }
+    }
 
     public static Snapshot[] Of(PlayLog plays)
     {
