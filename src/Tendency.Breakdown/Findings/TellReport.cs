@@ -5,7 +5,7 @@ namespace Tendency.Breakdown.Findings;
 /// <param name="OutcomeColumn">The column whose values were looked for.</param>
 /// <param name="Plays">Plays with that column charted.</param>
 /// <param name="Games">Games they come from.</param>
-/// <param name="Searched">Pairs of situation and outcome looked at; what the q-values pay for.</param>
+/// <param name="Searched">Pairs of situation and outcome that could have passed; what the q-values pay for.</param>
 /// <param name="Listed">Pairs that pass the rate of false alarms, before those that repeat another are dropped.</param>
 /// <param name="Dimensions">Dimensions combined.</param>
 public sealed record TellReport(

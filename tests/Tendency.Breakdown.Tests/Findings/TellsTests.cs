@@ -100,6 +100,18 @@ public sealed class TellsTests
     }
 
     [Fact]
+    public void Search_SituationsTooSmallToPass_CostNothing()
+    {
+        // Nineteen motions of eight plays each: 8 runs of 8 has p = 0.005, which no family of that size lets pass at 1 %.
+        var motions = CategoryColumn.FromWords("motion", Enumerable.Range(0, s_backStrong.Rows).Select(row => $"m{row % 19}"));
+
+        var report = Tells.Search(s_backStrong.With(motions), "call", TellOptions.Default with { Dimensions = ["back_side", "motion"], Depth = 1, Fdr = 0.01 });
+
+        Assert.Equal(2, report.Searched);
+        Assert.Single(report.Tells);
+    }
+
+    [Fact]
     public void Search_OneGame_FindsNothing() =>
         Assert.Empty(Tells.Search(ChartOfCalls.Of(1, ("strong", "none", _ => 30, _ => 0), ("weak", "none", _ => 0, _ => 30)), "call", TellOptions.Default).Tells);
 

@@ -11,6 +11,9 @@ internal sealed record Candidate(int[] Dimensions, int[] Values, int Outcome, in
 {
     public double Q { get; init; } = 1;
 
+    /// <summary>Least p-value it could have had.</summary>
+    public double LeastP { get; init; }
+
     /// <summary>Same for the same situation and outcome in another search over the same dimensions.</summary>
     public string Key => $"{SituationKey}:{Outcome}";
 

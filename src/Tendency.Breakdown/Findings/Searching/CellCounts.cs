@@ -120,6 +120,29 @@ internal sealed class CellCounts
         return variance > 0 ? (Hits - expected) / Math.Sqrt(variance) : 0;
     }
 
+    /// <summary>
+    /// Least p-value the set counted last could have, whatever was called in it: the probability of the rarer of all hits and no hits.
+    /// Depends on plays and totals only, so choosing by it does not look at the answer.
+    /// </summary>
+    public double LeastP()
+    {
+        double all = 0, none = 0;
+        for (var t = 0; t < _touchedCount; t++)
+        {
+            var s = _touched[t];
+            int n = _plays[s], x = _totalHits[s], total = _total[s];
+            var ways = GammaFunction.LogChoose(total, n);
+            all += Extreme(n, x, total) - ways;
+            none += Extreme(n, total - x, total) - ways;
+        }
+
+        return Math.Exp(Math.Min(all, none));
+    }
+
+    // Log of the ways to choose n plays of which as many as can be are among x.
+    private static double Extreme(int n, int x, int total) =>
+        n <= x ? GammaFunction.LogChoose(x, n) : GammaFunction.LogChoose(total - x, n - x);
+
     /// <summary>Exact two-sided p-value of the set counted last.</summary>
     public double P()
     {

@@ -20,7 +20,7 @@ internal static class PairSearch
             .ToArray();
         var least = options.Fdr <= RateTheScreenIsSafeFor ? NothingBelow : 0;
         var found = new List<Candidate>();
-        var looked = 0;
+        var floors = new List<double>();
         SituationWalk.Each(ground, options.Depth, options.MinPlays, (dimensions, values, plays) =>
         {
             for (var j = 0; j < counters.Length; j++)
@@ -32,7 +32,8 @@ internal static class PairSearch
                     return;
                 }
 
-                looked++;
+                var floor = counter.LeastP();
+                floors.Add(floor);
                 var z = counter.Z();
                 if (Math.Abs(z) < least)
                 {
@@ -42,12 +43,34 @@ internal static class PairSearch
                 var p = counter.P();
                 if (p <= options.Fdr)
                 {
-                    found.Add(new Candidate(dimensions.ToArray(), values.ToArray(), j, counter.Plays, z, p));
+                    found.Add(new Candidate(dimensions.ToArray(), values.ToArray(), j, counter.Plays, z, p) { LeastP = floor });
                 }
             }
         });
-        searched = looked;
-        return Listed(found, looked, options.Fdr);
+        var limit = WorthSearching(floors, options.Fdr, out searched);
+        return Listed([.. found.Where(c => c.LeastP <= limit)], searched, options.Fdr);
+    }
+
+    /// <summary>
+    /// A situation too small to pass, whatever is called in it, is not searched: it could only cost the others their certainty. The limit is
+    /// the rate over the smallest K such that no more than K pairs can reach it (Tarone 1990, doi:10.2307/2531456; with Benjamini and
+    /// Hochberg: Gilbert 2005, doi:10.1111/j.1467-9876.2005.00475.x).
+    /// </summary>
+    private static double WorthSearching(List<double> floors, double rate, out int searched)
+    {
+        var sorted = floors.Order().ToArray();
+        for (var k = 1; k <= sorted.Length; k++)
+        {
+            // How many can reach rate / k: at most k exactly when the next one, the (k + 1)th smallest, can not.
+            if (k == sorted.Length || sorted[k] > rate / k)
+            {
+                searched = Array.FindLastIndex(sorted, floor => floor <= rate / k) + 1;
+                return rate / k;
+            }
+        }
+
+        searched = 0;
+        return 0;
     }
 
     // Every p-value not handed in is above the rate, so it can neither pass nor lower another's q below it:
