@@ -11,10 +11,12 @@ public sealed class PenalizedLogistic
 {
     private const int MostSteps = 50;
 
-    private PenalizedLogistic(double[] coefficients) => Coefficients = coefficients;
+    private readonly double[] _coefficients;
+
+    private PenalizedLogistic(double[] coefficients) => _coefficients = coefficients;
 
     /// <summary>One per feature, in log odds per unit of the feature.</summary>
-    public IReadOnlyList<double> Coefficients { get; }
+    public IReadOnlyList<double> Coefficients => _coefficients;
 
     /// <param name="features">One row per observation, all of one length; include a constant 1 for an intercept.</param>
     /// <param name="hit">What happened.</param>
@@ -66,7 +68,7 @@ public sealed class PenalizedLogistic
     }
 
     /// <summary>Probability of a hit, strictly inside (0, 1) for finite features.</summary>
-    public double Probability(ReadOnlySpan<double> features) => 1 / (1 + Math.Exp(-Score(features, Coefficients)));
+    public double Probability(ReadOnlySpan<double> features) => 1 / (1 + Math.Exp(-Score(features, _coefficients)));
 
     private static double[] NewtonStep(
         IReadOnlyList<double[]> features, int[][] filled, IReadOnlyList<bool> hit, double[] beta, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
@@ -128,7 +130,7 @@ public sealed class PenalizedLogistic
         return sum;
     }
 
-    private static double Score(ReadOnlySpan<double> features, IReadOnlyList<double> beta)
+    private static double Score(ReadOnlySpan<double> features, ReadOnlySpan<double> beta)
     {
         var sum = 0.0;
         for (var j = 0; j < features.Length; j++)
