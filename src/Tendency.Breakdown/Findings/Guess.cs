@@ -34,7 +34,7 @@ public static class Guess
             var rates = DownDistanceModel.BaseRates(ground, learn);
             models[0].Forecasts.AddRange(ask.Select(_ => rates));
             models[1].Forecasts.AddRange(DownDistanceModel.Forecast(ground, learn, ask));
-            models[2].Forecasts.AddRange(BlendedModel.Forecast(ground, learn, ask, options.Seed));
+            models[2].Forecasts.AddRange(BlendedModel.Forecast(ground, learn, ask, options));
         }
 
         var baseLoss = asked.Select((play, i) => -Math.Log(models[0].Forecasts[i][ground.Outcome[play]])).ToArray();

@@ -11,6 +11,9 @@ public sealed record GuessOptions
     /// <summary>The same seed grows the same trees.</summary>
     public int Seed { get; init; } = 1;
 
+    /// <summary>Trees of the forest; a quarter as many weigh it. A booklet prints whole percents and needs fewer.</summary>
+    public int Trees { get; init; } = 300;
+
     /// <summary>Level of the ranges in the calibration table, in (0, 1).</summary>
     public double Level { get; init; } = 0.95;
 }

@@ -23,6 +23,9 @@ public sealed record TellOptions
     /// <summary>Seed of the shuffles behind <see cref="Tell.ShuffledP"/>; nothing else draws at random.</summary>
     public int Seed { get; init; } = 1;
 
+    /// <summary>How many shuffled charts each tell is held against; 0 = none.</summary>
+    public int Shuffles { get; init; } = 999;
+
     /// <summary>Level of the printed ranges, in (0, 1).</summary>
     public double Level { get; init; } = 0.95;
 }

@@ -45,10 +45,12 @@ internal static class BookletCommand
             throw new CommandException("Name the file to write with -o, for example -o booklet.pdf.");
         }
 
+        var prepared = Task.Run(PdfPrinter.Prepare); // type and drawing library load while the charts are read
         var week = Progress.Of("reading charts", request, () => ChartedWeek.From(request));
         var studied = week.Choose(request);
         var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, request.Seed));
         var booklet = Progress.Of("composing pages", request, () => Dressed(BookletOrder.Compose(study, BookletStudy.Dated(week.Week), printing.Only), printing));
+        prepared.GetAwaiter().GetResult();
         if (request.Output is { } path)
         {
             Progress.Of($"printing {path}", request, () => PrintedFile.Write(booklet, path, printing.Paper));

@@ -13,17 +13,21 @@ internal static class BookletStudy
     // What they may do with the ball, as far as it is charted: each is searched for tells by itself.
     private static readonly string[] s_outcomes = [ColumnNames.Call, ColumnNames.RunTo, ColumnNames.SlideTo];
 
-    // The page prints whole percents: 1,999 draws give a p-value of 5% to about half a point.
-    private const int SteadinessDraws = 1_999;
+    // The page prints whole percents: 999 draws give a p-value of 5% to within a point.
+    private const int SteadinessDraws = 999;
+
+    // Whole percents again; the guess command grows five times as many.
+    private const int GuessTrees = 60;
 
     public static Study Of(ChartedWeek week, StudiedPlays studied, int seed)
     {
         var plays = studied.Plays;
         var level = week.Week.Level;
-        var tellOptions = TellOptions.Default with { Level = level };
+        var tellOptions = TellOptions.Default with { Shuffles = 0, Level = level };
 
         // Each finding is a function of the plays and the seed alone, so they may be made side by side.
-        var guess = Task.Run(() => Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Seed = seed, Level = level }));
+        var guess = Task.Run(() => Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Trees = GuessTrees, Seed = seed, Level = level }));
+        var steadiness = Task.Run(() => SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws));
         var fronts = FrontStudy.Of(week, studied, seed);
         return new Study(studied, week.Log, week.Read, week.Week)
         {
@@ -31,8 +35,8 @@ internal static class BookletStudy
             Fronts = fronts.Check,
             FrontCard = fronts.Card(),
             Tells = [.. s_outcomes.Where(plays.IsCharted).Select(outcome => Tells.Search(plays, outcome, tellOptions))],
-            Steadiness = SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws),
             Audit = Audit.Run(week.Read, week.Log, week.Week, week.Glossary),
+            Steadiness = steadiness.GetAwaiter().GetResult(),
             Guess = guess.GetAwaiter().GetResult(),
         };
     }

@@ -22,20 +22,10 @@ internal static class PrintedFile
             else
             {
                 PdfPrinter.Print(booklet, paper, stream);
-                Reopen(path, stream);
             }
         });
         return 0;
     }
 
     private static bool IsHtml(string path) => Path.GetExtension(path).ToLowerInvariant() is ".html" or ".htm";
-
-    /// <summary>Reads what was printed with another library, before it takes the file's place: a page nobody can read is a bug, not a booklet.</summary>
-    private static void Reopen(string path, Stream stream)
-    {
-        foreach (var finding in PdfCheck.Inspect(stream).Findings.Where(f => f.Fault is not PageFault.HalfEmpty))
-        {
-            Console.Error.WriteLine($"{path}, page {finding.Page}: {finding.Fault}: {finding.Words}");
-        }
-    }
 }

@@ -8,18 +8,16 @@ namespace Tendency.Breakdown.Findings.Guessing;
 /// </summary>
 internal static class BlendedModel
 {
-    private const int Trees = 300;
-    private const int TreesToWeigh = 80;
     private const int MostFolds = 5;
 
     private static readonly double[] s_precisions = [8, 24, 64];
     private static readonly double[] s_forestShares = [0, 0.25, 0.5];
 
     /// <returns>Probability of each outcome for each play asked about.</returns>
-    public static double[][] Forecast(GuessGround ground, int[] learn, int[] ask, int seed)
+    public static double[][] Forecast(GuessGround ground, int[] learn, int[] ask, GuessOptions options)
     {
-        var shares = Weigh(ground, learn, seed);
-        var parts = s_precisions.Select(precision => Regression(ground, learn, ask, precision)).Append(Forest(ground, learn, ask, Trees, seed)).ToArray();
+        var shares = Weigh(ground, learn, options);
+        var parts = s_precisions.Select(precision => Regression(ground, learn, ask, precision)).Append(Forest(ground, learn, ask, options.Trees, options.Seed)).ToArray();
         return Mix(parts, shares);
     }
 
@@ -27,7 +25,7 @@ internal static class BlendedModel
     /// How much each regression and, last, the forest counts: every combination of a regression and a share of forest weighs in by its
     /// likelihood on the games left out, so that a lucky one does not take all (pseudo-Bayesian averaging; Geisser and Eddy 1979 [from memory]).
     /// </summary>
-    private static double[] Weigh(GuessGround ground, int[] learn, int seed)
+    private static double[] Weigh(GuessGround ground, int[] learn, GuessOptions options)
     {
         var loss = new double[s_precisions.Length, s_forestShares.Length];
         var games = learn.Select(play => ground.Game[play]).Distinct().Order().ToArray();
@@ -37,7 +35,7 @@ internal static class BlendedModel
             var outside = games.Where((_, i) => i % folds == f).ToHashSet();
             int[] known = [.. learn.Where(play => !outside.Contains(ground.Game[play]))];
             int[] tried = [.. learn.Where(play => outside.Contains(ground.Game[play]))];
-            var forest = Forest(ground, known, tried, TreesToWeigh, seed);
+            var forest = Forest(ground, known, tried, Math.Max(1, options.Trees / 4), options.Seed);
             for (var a = 0; a < s_precisions.Length; a++)
             {
                 var regression = Regression(ground, known, tried, s_precisions[a]);

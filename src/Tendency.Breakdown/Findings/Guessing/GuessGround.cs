@@ -13,6 +13,9 @@ namespace Tendency.Breakdown.Findings.Guessing;
 internal sealed record GuessGround(
     int[] Rows, IReadOnlyList<string> Outcomes, int[] Outcome, int[] Game, int Games, int[][] Path, Features Seen)
 {
+    // From so many on they are a class of their own, as a staff may ask for.
+    private const int FewestOptions = 8;
+
     /// <summary>Whether it is runs and passes that are guessed, of which something is known beforehand.</summary>
     public bool IsCall { get; init; }
 
@@ -21,7 +24,11 @@ internal sealed record GuessGround(
     public static GuessGround From(PlayLog plays, string outcomeColumn)
     {
         var column = plays.Dimension(outcomeColumn);
-        var rows = Enumerable.Range(0, plays.Rows).Where(row => column.Codes[row] > 0).ToArray();
+
+        // The odd run-pass option whose result is not charted was neither: there is nothing to score a guess of run or pass against.
+        var option = outcomeColumn == ColumnNames.Call ? column.CodeOf("rpo") : -1;
+        var undecided = option > 0 && column.Codes.Count((ushort)option) < FewestOptions ? option : -1;
+        var rows = Enumerable.Range(0, plays.Rows).Where(row => column.Codes[row] > 0 && column.Codes[row] != undecided).ToArray();
         var kept = plays.Take(rows);
         var every = Enumerable.Range(0, rows.Length).ToArray();
         var outcome = SearchDimension.From(kept.Dimension(outcomeColumn), every, 1);

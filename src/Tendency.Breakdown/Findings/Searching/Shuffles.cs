@@ -5,8 +5,6 @@ namespace Tendency.Breakdown.Findings.Searching;
 /// <summary>How often calls shuffled within their games show any tell as strong as one found.</summary>
 internal static class Shuffles
 {
-    private const int Draws = 999;
-
     /// <summary>Above this many situations times plays, shuffling would keep a coach waiting.</summary>
     private const long MostWork = 20_000_000;
 
@@ -14,7 +12,7 @@ internal static class Shuffles
     public static double?[] Of(SearchGround ground, IReadOnlyList<Candidate> tells, TellOptions options)
     {
         var shares = new double?[tells.Count];
-        if (tells.Count == 0)
+        if (tells.Count == 0 || options.Shuffles == 0)
         {
             return shares;
         }
@@ -34,7 +32,7 @@ internal static class Shuffles
 
         foreach (var outcome in tells.Select(t => t.Outcome).Distinct())
         {
-            var result = MaxT.Run(Array.ConvertAll(ground.Outcome, o => o == outcome), ground.Game, cells, Draws, options.Seed);
+            var result = MaxT.Run(Array.ConvertAll(ground.Outcome, o => o == outcome), ground.Game, cells, options.Shuffles, options.Seed);
             foreach (var (t, tell) in tells.Index().Where(pair => pair.Item.Outcome == outcome))
             {
                 // Every outcome looked at is one more chance to be fooled.
