@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using Tendency;
 using Tendency.Commands;
+using Tendency.Output;
 
 var root = new RootCommand("Turns charts of an opponent's snaps into decisions: audited counts, how sure each is, and a scouting booklet.")
 {
@@ -29,6 +30,7 @@ if (parsed.Action is ParseErrorAction)
     }
 
     Console.Error.WriteLine($"See: tendency {(parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ")}--help");
+    Console.Error.WriteLine(RowAccount.NothingUsed);
     return ExitCode.NotDone;
 }
 
@@ -36,18 +38,20 @@ try
 {
     return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
 }
-catch (CommandException failure)
+catch (Exception failure) when (failure is CommandException or IOException or UnauthorizedAccessException)
 {
-    Console.Error.WriteLine(failure.Message);
-    return ExitCode.NotDone;
-}
-catch (IOException failure)
-{
-    Console.Error.WriteLine(failure.Message);
-    return ExitCode.NotDone;
-}
-catch (UnauthorizedAccessException failure)
-{
-    Console.Error.WriteLine(failure.Message);
+    // With standard error closed there is nobody to tell.
+    try
+    {
+        Console.Error.WriteLine(failure.Message);
+        Console.Error.WriteLine(RowAccount.NothingUsed);
+    }
+    catch (IOException)
+    {
+    }
+    catch (UnauthorizedAccessException)
+    {
+    }
+
     return ExitCode.NotDone;
 }

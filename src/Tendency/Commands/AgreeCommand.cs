@@ -40,7 +40,6 @@ internal static class AgreeCommand
         var rows = Rows(one, two, agreement);
         if (agreement.Pairs.Count == 0)
         {
-            Console.Error.WriteLine(rows);
             throw new CommandException("The charts have no snap in common; are they of the same game?");
         }
 

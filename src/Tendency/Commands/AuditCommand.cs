@@ -1,7 +1,9 @@
 using System.CommandLine;
 using Tendency.Breakdown.Audits;
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Problems;
+using Tendency.Breakdown.Situations;
 using Tendency.Input;
 using Tendency.Output;
 
@@ -36,15 +38,16 @@ internal static class AuditCommand
             OutputFile.Write(fixes, TableText.Write(Corrections(report.ProposedCorrections), OutputFormat.Csv));
         }
 
-        var studied = StudiedPlaysOrNone(week, request);
-        Console.Error.WriteLine(week.Rows(studied));
+        Console.Error.WriteLine(Rows(week, request));
         return week.Log.Rows == 0 ? ExitCode.NotDone
             : problems.Any(p => p.Rule.Severity != Severity.Note) ? ExitCode.DoneWithProblems : ExitCode.Done;
     }
 
-    // An audit needs no subject: charts of several teams are audited like any other.
-    private static Breakdown.Situations.StudiedPlays? StudiedPlaysOrNone(ChartedWeek week, Request request) =>
-        Breakdown.Situations.StudiedPlays.Choose(week.Log, week.Week, request.Only, null, out _);
+    // What the counts would use; an audit needs no subject, and where the charts name none it has used every readable row.
+    private static RowTally Rows(ChartedWeek week, Request request) =>
+        StudiedPlays.Choose(week.Log, week.Week, request.Only, null, out _) is { } studied
+            ? week.Rows(studied)
+            : new RowTally(week.Read.RowsRead, week.Log.Rows, week.Read.RowsLeftOut, week.Read.RowsSetAside);
 
     private static string Text(AuditReport report)
     {

@@ -25,7 +25,7 @@ internal static class ChartPaths
     public static IReadOnlyList<ChartSource> Sources(IReadOnlyList<string> charts, IReadOnlyList<string> weekCharts, IReadOnlyCollection<string> notCharts)
     {
         var files = charts.SelectMany(chart => FilesOf(chart, weekCharts, notCharts)).DistinctBy(Path.GetFullPath).ToArray();
-        return [.. files.Select(file => new ChartSource(Path.GetFileName(file), () => File.OpenRead(file)))];
+        return [.. files.Select(file => new ChartSource(Path.GetFileName(file), () => InputFiles.Open(file)))];
     }
 
     private static IEnumerable<string> FilesOf(string chart, IReadOnlyList<string> weekCharts, IReadOnlyCollection<string> notCharts)

@@ -5,6 +5,7 @@ using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
+using Tendency.Output;
 
 namespace Tendency.Input;
 
@@ -24,6 +25,10 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
         var problems = new List<Problem>();
         var options = new ReadingOptions { SheetName = request.Sheet ?? "", Corrections = Corrections(request, folder, problems) };
         var read = ChartReader.Read(sources, week, folder.Glossary, options);
+        RowAccount.Read(new RowTally(read.RowsRead, 0, read.RowsLeftOut + read.Plays.Rows, read.RowsSetAside));
+
+        // Said before the work rather than after it.
+        OutputFile.Check(request.Output);
         return new ChartedWeek(folder, week, read, DerivedColumns.AddTo(read.Plays, week, folder.Glossary)).With(problems);
     }
 
@@ -40,14 +45,13 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
     {
         if (Log.Rows == 0)
         {
-            ProblemReport.Write(this, null, quiet: false);
+            _ = ProblemReport.Write(Problems);
             throw new CommandException("No readable play in the charts.");
         }
 
         var studied = StudiedPlays.Choose(Log, Week, request.Only, unit, out var problem);
         if (studied is null)
         {
-            ProblemReport.Write(this, null, quiet: true);
             throw new CommandException(problem);
         }
 
@@ -66,7 +70,7 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
         if (request.Corrections is { } named)
         {
             return File.Exists(named)
-                ? CorrectionsReader.Read(new ChartSource(Path.GetFileName(named), () => File.OpenRead(named)), problems)
+                ? CorrectionsReader.Read(new ChartSource(Path.GetFileName(named), () => InputFiles.Open(named)), problems)
                 : throw new CommandException($"--corrections {named}: no such file.");
         }
 

@@ -27,7 +27,7 @@ internal sealed record WeekFolder(string? Folder, WeekPlan Plan, Glossary Glossa
         }
 
         var names = new KnownNames([.. ColumnCatalogue.All.Select(c => c.Name)], DimensionNames.All);
-        var reading = WeekReader.Read(Path.GetFileName(file), File.ReadAllText(file), names);
+        var reading = WeekReader.Read(Path.GetFileName(file), InputFiles.Text(file), names);
         var problems = reading.Problems.ToList();
         var folder = Path.GetDirectoryName(Path.GetFullPath(file))!;
         return new WeekFolder(folder, reading.Plan, GlossaryOf(folder, reading.Plan, problems), problems);
@@ -47,9 +47,9 @@ internal sealed record WeekFolder(string? Folder, WeekPlan Plan, Glossary Glossa
         return GlossaryReader.Read(plan.GlossaryFile, stream, problems);
     }
 
-    private static FileStream OpenBeside(string folder, string name)
+    private static Stream OpenBeside(string folder, string name)
     {
         var file = Path.Combine(folder, name);
-        return File.Exists(file) ? File.OpenRead(FolderBounds.Inside(folder, file)) : throw new CommandException($"{file}: week.toml names this file, but it is not there.");
+        return File.Exists(file) ? InputFiles.Open(FolderBounds.Inside(folder, file)) : throw new CommandException($"{file}: week.toml names this file, but it is not there.");
     }
 }

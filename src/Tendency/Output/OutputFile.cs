@@ -1,4 +1,5 @@
 using System.Text;
+using Tendency.Input;
 
 namespace Tendency.Output;
 
@@ -21,14 +22,17 @@ internal static class OutputFile
     /// <summary>Writes into a neighbour of the file and moves it into place only when all of it is there.</summary>
     public static void Write(string path, Action<Stream> write)
     {
-        var whole = Path.GetFullPath(path);
-        var folder = Path.GetDirectoryName(whole)!;
-        if (!Directory.Exists(folder))
+        Check(path);
+        if (SpecialFiles.IsOne(path))
         {
-            throw new CommandException($"{path}: the folder {folder} does not exist.");
+            WriteThrough(path, write);
+            return;
         }
 
-        var part = Path.Combine(folder, $".{Path.GetFileName(whole)}.{Environment.ProcessId}.part");
+        var whole = Path.GetFullPath(path);
+
+        // A short name of its own: the neighbour of a file with the longest name allowed has one, too.
+        var part = Path.Combine(Path.GetDirectoryName(whole)!, $".tendency-{Environment.ProcessId}.part");
         try
         {
             using (var stream = new FileStream(part, FileMode.Create, FileAccess.ReadWrite))
@@ -42,5 +46,44 @@ internal static class OutputFile
         {
             File.Delete(part);
         }
+    }
+
+    /// <summary>Ends the command where the file can not or must not be written.</summary>
+    public static void Check(string? path)
+    {
+        if (path is null)
+        {
+            return;
+        }
+
+        if (string.IsNullOrWhiteSpace(path) || path.Contains('\0', StringComparison.Ordinal))
+        {
+            throw new CommandException($"'{path}' is no file name; name the file to write.");
+        }
+
+        if (Directory.Exists(path))
+        {
+            throw new CommandException($"{path} is a folder; name a file in it.");
+        }
+
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        if (!Directory.Exists(folder))
+        {
+            throw new CommandException($"{path}: the folder {folder} does not exist.");
+        }
+
+        if (InputFiles.WasRead(path))
+        {
+            throw new CommandException($"{path} is one of the files read, and those are never changed; name another file to write.");
+        }
+    }
+
+    // A device or a pipe takes bytes as they come; it can not be moved into place, and must not be replaced by a file.
+    private static void WriteThrough(string path, Action<Stream> write)
+    {
+        using var whole = new MemoryStream();
+        write(whole);
+        using var stream = new FileStream(path, FileMode.Open, FileAccess.Write);
+        stream.Write(whole.ToArray());
     }
 }
