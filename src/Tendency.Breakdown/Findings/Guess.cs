@@ -9,6 +9,9 @@ public static class Guess
 {
     private const int CalibrationBins = 5;
 
+    /// <summary>With more games than this, more than two seasons, several are left out at a time, so that the work stays bounded.</summary>
+    private const int MostFolds = 30;
+
     /// <param name="plays">The subject's counted plays, derived columns included; games in order of first appearance.</param>
     /// <param name="outcomeColumn">Any column or dimension; usually the call.</param>
     public static GuessReport Run(PlayLog plays, string outcomeColumn, GuessOptions options)
@@ -26,10 +29,11 @@ public static class Guess
 
         var asked = new List<int>();
         var models = new (string Name, List<double[]> Forecasts)[] { ("base rate", []), ("down and distance", []), ("all", []) };
-        for (var game = options.Forward; game < ground.Games; game++)
+        var folds = options.Forward == 0 ? Math.Min(ground.Games, MostFolds) : ground.Games;
+        for (var fold = options.Forward; fold < folds; fold++)
         {
-            int[] learn = [.. PlaysWhere(ground, g => options.Forward == 0 ? g != game : g < game && g >= game - options.Forward)];
-            int[] ask = [.. PlaysWhere(ground, g => g == game)];
+            int[] learn = [.. PlaysWhere(ground, g => options.Forward == 0 ? g % folds != fold : g < fold && g >= fold - options.Forward)];
+            int[] ask = [.. PlaysWhere(ground, g => g % folds == fold)];
             asked.AddRange(ask);
             var rates = DownDistanceModel.BaseRates(ground, learn);
             models[0].Forecasts.AddRange(ask.Select(_ => rates));
@@ -45,7 +49,10 @@ public static class Guess
             [.. asked.Select((play, i) => new GuessedPlay(
                 ground.Rows[play], ground.Outcome[play], Called(ground, models[2].Forecasts[i]), models[2].Forecasts[i], baseLoss[i]))],
             Calibration(ground, asked, models[2].Forecasts, options.Level),
-            "");
+            "")
+        {
+            Undecided = ground.Undecided,
+        };
     }
 
     private static IEnumerable<int> PlaysWhere(GuessGround ground, Func<int, bool> game) =>

@@ -18,6 +18,9 @@ public sealed record GuessReport(
     IReadOnlyList<CalibrationBin> Calibration,
     string WhyNot)
 {
+    /// <summary>Plays of neither outcome, too few to be a third one; they are not guessed.</summary>
+    public int Undecided { get; init; }
+
     /// <summary>How readable each value of a dimension is, most bits saved a play first.</summary>
     /// <param name="plays">The log that was guessed.</param>
     /// <param name="minPlays">Values with fewer scored plays are left out.</param>

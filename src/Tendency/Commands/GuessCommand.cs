@@ -35,7 +35,21 @@ internal static class GuessCommand
         var report = Guess.Run(studied.Plays, of, new GuessOptions { Forward = forward, Seed = request.Seed, Level = week.Week.Level });
         OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
         NotCharted.Report(studied.Plays, [of]);
+        Say(report, request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
+    }
+
+    private static void Say(GuessReport report, bool quiet)
+    {
+        if (!quiet && report.WhyNot.Length > 0)
+        {
+            Console.Error.WriteLine($"nothing to score: {report.WhyNot}");
+        }
+
+        if (!quiet && report.Undecided > 0)
+        {
+            Console.Error.WriteLine($"not guessed {report.Undecided}: neither {string.Join(" nor ", report.Outcomes)}");
+        }
     }
 
     private static OutputTable Table(GuessReport report) => new(

@@ -1,6 +1,8 @@
 using System.CommandLine;
+using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Charts.Workbooks;
 using Tendency.Breakdown.Glossaries;
+using Tendency.Breakdown.Weeks;
 using Tendency.Input;
 using Tendency.Output;
 
@@ -26,8 +28,20 @@ internal static class WorkbookCommand
     private static int Run(string path, string? weekFile)
     {
         var folder = weekFile is null ? null : WeekFolder.Open(weekFile);
+        OutputFile.Check(path);
+        KeepCharts(path, folder);
         var bytes = WorkbookWriter.Write(folder?.Glossary ?? Glossary.BuiltIn);
         OutputFile.Write(path, stream => stream.Write(bytes));
         return ProblemReport.Write(folder?.Problems ?? []);
+    }
+
+    // An empty workbook in the place of one with a game in it would be the game lost.
+    private static void KeepCharts(string path, WeekFolder? folder)
+    {
+        if (new FileInfo(path) is { Exists: true, Length: > 0 } && !SpecialFiles.IsOne(path)
+            && ChartReader.Read([new ChartSource(Path.GetFileName(path), () => File.OpenRead(path))], WeekPlan.Default, folder?.Glossary ?? Glossary.BuiltIn).Plays.Rows > 0)
+        {
+            throw new CommandException($"{path} holds a chart; name another file to write.");
+        }
     }
 }

@@ -17,7 +17,7 @@ internal static class LogoOption
         }
 
         var file = new FileInfo(path);
-        if (!file.Exists)
+        if (!file.Exists || SpecialFiles.IsOne(path))
         {
             throw new CommandException($"--logo {path}: no such file.");
         }
@@ -28,7 +28,13 @@ internal static class LogoOption
             throw new CommandException($"--logo {path} {large}");
         }
 
-        var bytes = File.ReadAllBytes(path);
+        using var picture = new MemoryStream();
+        using (var stream = InputFiles.Open(path))
+        {
+            stream.CopyTo(picture);
+        }
+
+        var bytes = picture.ToArray();
         return Logo.Problem(bytes) is { } problem ? throw new CommandException($"--logo {path} {problem}") : bytes;
     }
 }

@@ -22,14 +22,31 @@ public sealed class GuessTests
     [Fact]
     public void Run_BaseRate_IsTheTrainingGamesShare()
     {
-        // Every other game has 104 runs in 200 plays, half a play added to each call.
-        var run = 104.5 / 201;
+        // Every other game has 104 runs in 200 plays.
+        var run = 104.0 / 200;
 
         var row = Guess.Run(s_readable, "call", GuessOptions.Default).Rows[0];
 
         Assert.Equal(-((26 * Math.Log(run)) + (24 * Math.Log(1 - run))) / 50, row.LogLoss, 12);
         Assert.Equal(((26 * (1 - run) * (1 - run)) + (24 * run * run)) / 50, row.Brier, 12);
         Assert.Equal(0, row.BitsSaved, 12);
+    }
+
+    [Fact]
+    public void Run_AFewUndecidedOptions_AreNoThirdOutcome()
+    {
+        var calls = s_readable.Category("call");
+        var undecided = s_readable.With(CategoryColumn.FromWords("call", Enumerable.Range(0, s_readable.Rows).Select(row => row % 100 == 7 ? "rpo" : calls[row])));
+
+        var report = Guess.Run(undecided, "call", GuessOptions.Default);
+
+        Assert.Equal(3, report.Undecided);
+        Assert.Equal(["run", "pass"], report.Outcomes.OrderDescending());
+        Assert.All(report.Rows, row => Assert.Equal(247, row.Plays));
+        Assert.All(report.Plays, play => Assert.NotEqual("rpo", undecided.Category("call")[play.Row]));
+
+        // Mean of (p - y)² for two outcomes, half of the sum over both.
+        Assert.InRange(report.Rows[0].Brier, 0.24, 0.26);
     }
 
     [Fact]

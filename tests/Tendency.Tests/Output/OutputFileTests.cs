@@ -68,4 +68,15 @@ public sealed class OutputFileTests : IDisposable
         Assert.Equal(0, _tendency.Run("tables", "chart.csv", "--of", "call", "-o", name).ExitCode);
         Assert.True(File.Exists(Path.Combine(_tendency.Folder, name)));
     }
+
+    [Fact]
+    public void Workbook_OverAChart_IsRefusedAndOverAnEmptyWorkbookWritten()
+    {
+        var chart = _tendency.Write("chart.csv", Chart);
+
+        Assert.Equal(2, _tendency.Run("workbook", "-o", "chart.csv").ExitCode);
+        Assert.Equal(Chart, File.ReadAllText(chart));
+        Assert.Equal(0, _tendency.Run("workbook", "-o", "empty.xlsx").ExitCode);
+        Assert.Equal(0, _tendency.Run("workbook", "-o", "empty.xlsx").ExitCode);
+    }
 }

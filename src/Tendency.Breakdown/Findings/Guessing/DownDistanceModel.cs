@@ -16,11 +16,12 @@ internal static class DownDistanceModel
         })];
     }
 
-    /// <summary>Share of each outcome, every one with half a play added so that none is impossible.</summary>
+    /// <summary>Share of each outcome; where one did not occur, every one with half a play added so that none is impossible.</summary>
     public static double[] BaseRates(GuessGround ground, int[] learn)
     {
         var counts = Counts(ground, learn);
-        return [.. counts.Select(x => (x + 0.5) / (learn.Length + (0.5 * counts.Length)))];
+        var added = counts.Contains(0) ? 0.5 : 0;
+        return [.. counts.Select(x => (x + added) / (learn.Length + (added * counts.Length)))];
     }
 
     private static double[] Mix(GuessGround ground, int[] learn, int play)

@@ -19,6 +19,9 @@ internal sealed record GuessGround(
     /// <summary>Whether it is runs and passes that are guessed, of which something is known beforehand.</summary>
     public bool IsCall { get; init; }
 
+    /// <summary>Options that were neither run nor pass, left out of the guess.</summary>
+    public int Undecided { get; private init; }
+
     public bool IsTwoWay => Outcomes.Count == 2;
 
     public static GuessGround From(PlayLog plays, string outcomeColumn)
@@ -39,6 +42,7 @@ internal sealed record GuessGround(
         return new GuessGround(rows, outcome.Values, outcome.Codes, games.Codes, games.Values.Count, path, Features.Of(kept, outcomeColumn))
         {
             IsCall = outcomeColumn == ColumnNames.Call,
+            Undecided = column.ChartedCount - rows.Length,
         };
     }
 }
