@@ -13,6 +13,7 @@ var root = new RootCommand("Turns charts of an opponent's snaps into decisions: 
     FrontsCommand.Create(),
     SheetCommand.Create(),
     SelfScoutCommand.Create(),
+    ReviewCommand.Create(),
     ScriptCommand.Create(),
     AuditCommand.Create(),
     AgreeCommand.Create(),

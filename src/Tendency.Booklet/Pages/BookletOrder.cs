@@ -6,9 +6,13 @@ namespace Tendency.Booklet.Pages;
 /// <summary>The one list of pages, in reading order. To add a page: its file in this folder, its line here.</summary>
 public static class BookletOrder
 {
+    // Stands only where an earlier print is named.
+    private const string Since = "since";
+
     public static IReadOnlyList<PageEntry> Pages { get; } =
     [
         new("Brief", "brief", "Scouting brief", [], BriefPage.Compose) { SumsUp = true },
+        new("Brief", Since, "What changed since the last print", [], SincePage.Compose),
         new("Situations", "down-distance", "Down and distance", [], DownDistancePage.Compose),
         new("Situations", "first-of-series", "First of series", [ColumnNames.Series], SeriesPage.Compose),
         new("Situations", "openers", "Openers", [], OpenersPage.Compose) { WhenEmpty = "no snap beyond the openers" },
@@ -43,7 +47,7 @@ public static class BookletOrder
     public static ScoutingBooklet Compose(Study study, DateTimeOffset dated, IReadOnlyCollection<string>? only = null)
     {
         ArgumentNullException.ThrowIfNull(study);
-        var wanted = Pages.Where(entry => only is null || only.Contains(entry.Anchor)).ToArray();
+        var wanted = Pages.Where(entry => (entry.Anchor != Since || study.Changes is not null) && (only is null || only.Contains(entry.Anchor))).ToArray();
         var placed = wanted.Where(entry => !entry.SumsUp).Select(entry => Place(study, entry)).ToArray();
         var anchors = placed.Where(page => page.Page is not null).Select(page => page.Entry.Anchor).Concat(wanted.Where(entry => entry.SumsUp).Select(entry => entry.Anchor));
         var whole = study with { Placed = placed, Anchors = [.. anchors] };

@@ -3,6 +3,7 @@ using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
+using Tendency.Breakdown.Findings.Reviews;
 using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
@@ -60,6 +61,9 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
 
     /// <summary>What is wrong with the charts; null = not audited.</summary>
     public AuditReport? Audit { get; init; }
+
+    /// <summary>What changed since an earlier print; null = none was named.</summary>
+    public Changes? Changes { get; init; }
 
     /// <summary>The pages that do not sum up, placed or missing: what brief and last page refer to.</summary>
     public IReadOnlyList<PlacedPage> Placed { get; init; } = [];

@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages;
 using Tendency.Booklet.Pdf;
+using Tendency.Breakdown.Findings.Reviews;
 using Tendency.Input;
 using Tendency.Output;
 
@@ -18,25 +19,28 @@ internal static class BookletCommand
         var title = new Option<string?>("--title") { Description = "Title of the document, printed on its cover.", HelpName = "TEXT" };
         var logo = LogoOption.Create();
         var cutUps = new Option<string?>("--cutups") { Description = "Write the plays behind every number as lists for the film room.", HelpName = "FILE.csv" };
+        var since = new Option<string?>("--since") { Description = "Findings saved by an earlier print: adds a page of what changed.", HelpName = "FILE.findings.json" };
         var command = new ChartCommand(
             "booklet",
             "The scouting booklet: what they do, how sure it is, and what to line up in. Writes a PDF, or HTML for a name that ends so.",
             "sample-logs/port-halden -o port-halden.pdf",
             "sample-logs/port-halden -o port-halden.html",
             "sample-logs/port-halden -o port-halden.pdf --cutups cut-ups.csv --title \"Week 12\" --logo ours.png",
+            "sample-logs/port-halden -o wednesday.pdf --since monday.findings.json",
             "charts/ --paper a4 --only quarter=1,2,3 --pages brief,run-game -o short.pdf")
-        { paper, pages, title, logo, cutUps };
+        { paper, pages, title, logo, cutUps, since };
         var common = new CommonOptions().AddTo(command);
         command.SetAction(parsed => Run(common.Read(parsed), new Printing(
             parsed.GetValue(paper),
             parsed.GetValue(pages) is { Length: > 0 } named ? named : null,
             parsed.GetValue(title) ?? "",
             LogoOption.Read(parsed.GetValue(logo)),
-            parsed.GetValue(cutUps))));
+            parsed.GetValue(cutUps),
+            parsed.GetValue(since))));
         return command;
     }
 
-    private sealed record Printing(PaperSize Paper, IReadOnlyCollection<string>? Only, string Title, ReadOnlyMemory<byte>? Logo, string? CutUps);
+    private sealed record Printing(PaperSize Paper, IReadOnlyCollection<string>? Only, string Title, ReadOnlyMemory<byte>? Logo, string? CutUps, string? Since);
 
     private static int Run(Request request, Printing printing)
     {
@@ -49,11 +53,18 @@ internal static class BookletCommand
         var week = Progress.Of("reading charts", request, () => ChartedWeek.From(request));
         var studied = week.Choose(request);
         var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, request.Seed));
+        var findings = SavedFile.Of(study);
+        if (printing.Since is { } earlier)
+        {
+            study = study with { Changes = Changes.Between(SavedFile.Read(earlier), findings) };
+        }
+
         var booklet = Progress.Of("composing pages", request, () => Dressed(BookletOrder.Compose(study, BookletStudy.Dated(week.Week), printing.Only), printing));
         prepared.GetAwaiter().GetResult();
         if (request.Output is { } path)
         {
             Progress.Of($"printing {path}", request, () => PrintedFile.Write(booklet, path, printing.Paper));
+            SavedFile.Write(findings, path);
         }
 
         if (printing.CutUps is { } lists)
