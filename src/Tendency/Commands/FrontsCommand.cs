@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Fronts;
+using Tendency.Breakdown.Situations;
 using Tendency.Input;
 using Tendency.Output;
 
@@ -13,14 +15,16 @@ internal static class FrontsCommand
         var matrix = new Option<bool>("--matrix") { Description = "Every front against every run scheme and side: rating, film, both, and the gap ledger." };
         var breakEven = new Option<bool>("--break-even") { Description = "For each pair of fronts, the share of a run family at which the answer turns." };
         var card = new Option<bool>("--card") { Description = "The front card: situation, their call odds, our front, how sure, second choice." };
+        var film = new Option<string?>("--film") { Description = "Charts of the snaps our own defense faced: what our fronts gave up there counts too.", HelpName = "CHARTS" };
         var command = new ChartCommand(
             "fronts",
             "The front check: what each front of the plan allows against the runs they call, and how sure that is.",
             "sample-logs/port-halden",
             "sample-logs/port-halden --break-even",
             "sample-logs/port-halden --matrix --format csv -o matrix.csv",
+            "sample-logs/port-halden --film sample-logs/our-team/defense",
             "sample-logs/port-halden --only back_side=weak")
-        { matrix, breakEven, card };
+        { matrix, breakEven, card, film };
         command.Validators.Add(result =>
         {
             if (((bool[])[result.GetValue(matrix), result.GetValue(breakEven), result.GetValue(card)]).Count(asked => asked) > 1)
@@ -31,15 +35,16 @@ internal static class FrontsCommand
         var common = new CommonOptions().AddTo(command);
         command.SetAction(parsed => Run(
             common.Read(parsed),
+            parsed.GetValue(film),
             parsed.GetValue(matrix) ? Matrix : parsed.GetValue(breakEven) ? BreakEven : parsed.GetValue(card) ? Card : Ranking));
         return command;
     }
 
-    private static int Run(Request request, Func<FrontStudy, OutputTable> table)
+    private static int Run(Request request, string? film, Func<FrontStudy, OutputTable> table)
     {
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
-        var study = FrontStudy.Of(week, studied, request.Seed);
+        var study = FrontStudy.Of(week, studied, request.Seed, film is null ? null : OwnFilm(request, film));
         OutputFile.Write(request.Output, TableText.Write(table(study), request.Format));
         if (!request.Quiet && request.Format == OutputFormat.Text)
         {
@@ -47,6 +52,12 @@ internal static class FrontsCommand
         }
 
         return ProblemReport.Write(week.With(study.Plan.Problems), studied, request.Quiet);
+    }
+
+    private static PlayLog OwnFilm(Request request, string charts)
+    {
+        var own = request with { Charts = [charts], Week = null, Only = [] };
+        return ChartedWeek.From(own).Choose(own, Unit.Defense).Plays;
     }
 
     private static OutputTable Ranking(FrontStudy study) => new(

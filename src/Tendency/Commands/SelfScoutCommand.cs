@@ -1,8 +1,12 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
-using System.Text;
+using Tendency.Booklet.Pages;
+using Tendency.Booklet.Pages.SelfScouts;
+using Tendency.Booklet.Pdf;
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Findings.SelfScouts;
+using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Situations;
 using Tendency.Input;
 using Tendency.Output;
@@ -15,73 +19,60 @@ internal static class SelfScoutCommand
     public static Command Create()
     {
         var unit = new Option<Unit?>("--unit") { Description = "Which side of the ball of ours (default: the one our charts hold).", HelpName = "offense|defense", CustomParser = UnitOf };
+        var against = new Option<string?>("--against") { Description = "Set beside ours: other charts, or some of ours by name=value or tag=NAME.", HelpName = "CHARTS|name=value" };
+        var paper = PaperOption.Create();
         var command = new ChartCommand(
             "selfscout",
-            "Our own calls as the next opponent reads them: what each tell costs, since when, and how many calls break it.",
+            "Our own calls as the next opponent reads them: what each tell costs, since when, and how many calls break it. Prints a booklet for a name that ends in pdf or html.",
             "sample-logs/our-team/offense --unit offense",
-            "sample-logs/our-team/defense --unit defense --format csv -o us.csv")
-        { unit };
+            "sample-logs/our-team/offense --unit offense -o us.pdf",
+            "sample-logs/our-team/defense --unit defense --format csv -o us.csv",
+            "sample-logs/our-team/offense --against sample-logs/port-halden",
+            "sample-logs/our-team/offense --against \"game=Iverton,Osk Landing\"",
+            "charts/ --against tag=backup")
+        { unit, against, paper };
         var common = new CommonOptions().AddTo(command);
-        command.SetAction(parsed => Run(common.Read(parsed), parsed.GetValue(unit)));
+        command.SetAction(parsed => Run(common.Read(parsed), parsed.GetValue(unit), parsed.GetValue(against), parsed.GetValue(paper)));
         return command;
     }
 
-    private static int Run(Request request, Unit? unit)
+    private static int Run(Request request, Unit? unit, string? against, PaperSize paper)
     {
-        var week = ChartedWeek.From(request);
+        var week = Progress.Of("reading charts", request, () => ChartedWeek.From(request));
         var studied = week.Choose(request, unit);
-        var report = SelfScout.Run(studied, new SelfScoutOptions { Level = week.Week.Level, Seed = request.Seed });
-        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
-        NotCharted.Report(studied.Plays, report.NotCharted.Select(n => n.Column));
+        var options = new SelfScoutOptions { Level = week.Week.Level, Seed = request.Seed };
+        if (against is not null)
+        {
+            var (ours, theirs) = ComparedSets.Of(request, week, studied, against);
+            var rows = ScoutComparison.Of(ours, theirs, studied.Unit, options);
+            OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? SelfScoutText.Of(rows, options) : TableText.Write(SelfScoutText.Table(rows), request.Format));
+            return ProblemReport.Write(week, studied, request.Quiet);
+        }
+
+        var report = Progress.Of("searching", request, () => SelfScout.Run(studied, options));
+        var film = studied.Unit == Unit.Defense ? FilmRow.Of(RunSample.Of(studied.Plays, FrontPlan.Open(week.Folder).Book), options.Level) : [];
+        if (request.Output is { } path && PrintedFile.IsPrinted(path))
+        {
+            var study = Study(week, studied, request);
+            var booklet = SelfScoutBooklet.Compose(study, report, film, BookletStudy.Dated(week.Week));
+            _ = Progress.Of($"printing {path}", request, () => PrintedFile.Write(booklet, path, paper));
+        }
+        else
+        {
+            OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? SelfScoutText.Of(report, film) : TableText.Write(SelfScoutText.Table(report), request.Format));
+        }
+
+        NotCharted.Report(studied.Plays, report.NotCharted.Select(n => n.Column).Where(ColumnNames.DerivedDimensions.Concat(ColumnCatalogue.All.Select(c => c.Name)).Contains));
         return ProblemReport.Write(week, studied, request.Quiet);
     }
 
-    private static string Text(SelfScoutReport report)
+    /// <summary>Guesses are made of an offense's calls: what the front model sees before the snap is the offense's look.</summary>
+    private static Study Study(ChartedWeek week, StudiedPlays studied, Request request) => new(studied, week.Log, week.Read, week.Week)
     {
-        var text = new StringBuilder();
-        foreach (var tell in report.Tells)
-        {
-            _ = text.Append(CultureInfo.InvariantCulture, $"{tell.Rank,3}  {SelfTellSentence.Claim(tell)}\n")
-                .Append($"     {SelfTellSentence.Cost(tell)}\n")
-                .Append($"     {SelfTellSentence.Break(tell)}\n")
-                .Append($"     {SelfTellSentence.Price(tell)}\n")
-                .Append($"     {SelfTellSentence.Keep(tell)}\n");
-        }
-
-        return text.Append(report.Tells.Count == 0 ? "Nothing gives us away.\n" : "")
-            .Append(CultureInfo.InvariantCulture, $"{report.Searched} situations searched on {report.Plays} plays of {report.Games.Count} games; dearest first.\n")
-            .ToString();
-    }
-
-    private static OutputTable Table(SelfScoutReport report) => new(
-        [
-            "rank", "question", "situation", "outcome", "plays", "count", "share", "low", "high", "base_share", "expected_share", "p_value", "q_value", "games",
-            "games_same_way", "snaps_a_game", "money_share", "cost", "since", "faded", "seen", "seen_plays", "seen_count", "break_call", "break_snaps",
-            "break_calls_on_film", "thin_calls_on_film", "break_calls", "break_games", "usual_plays", "usual_successes", "other_plays", "other_successes",
-            "other_from_look", "success_difference", "success_difference_low", "success_difference_high", "mix", "advice", "counter", "plays_list",
-        ],
-        [.. report.Tells.Select(Row)]);
-
-    private static object?[] Row(SelfTell s)
-    {
-        var t = s.Tell;
-        return
-        [
-            s.Rank, s.Question.Name, t.Situation, $"{s.Question.Outcome}={t.Outcome}", t.Plays, t.Count, t.Share, t.Range.Low, t.Range.High, t.BaseShare, t.ShrunkShare,
-            t.PValue, t.QValue, t.Games, t.GamesSameWay, s.SnapsAGame, s.MoneyShare, s.Cost, s.History.Since, s.History.Faded, s.History.IsSeen ? "yes" : "no",
-            s.History.SeenPlays, s.History.SeenCount, s.Other, s.Break.SnapsAGame, s.Break.CallsOnFilm,
-            s.Break.CallsToThin, s.Break.Calls, s.Break.Calls is null ? null : s.Break.Games, s.Film.Usual.Plays, s.Film.Usual.Count, s.Film.Other.Plays,
-            s.Film.Other.Count, s.Film.OtherFromLook ? "yes" : "no", s.Film.Difference, s.Film.Range?.Low, s.Film.Range?.High, Mix(s.Film.Verdict),
-            s.Advice.ToString().ToLowerInvariant(), s.Counter, string.Join(' ', t.PlaysList),
-        ];
-    }
-
-    private static string Mix(MixVerdict verdict) => verdict switch
-    {
-        MixVerdict.Gains => "gains",
-        MixVerdict.Loses => "loses",
-        MixVerdict.TooClose => "too close",
-        _ => "",
+        Side = studied.Unit == Unit.Offense ? "offense" : "defense",
+        Guess = studied.Unit == Unit.Offense
+            ? Progress.Of("guessing", request, () => Guess.Run(studied.Plays, ColumnNames.Call, GuessOptions.Default with { Seed = request.Seed, Level = week.Week.Level }))
+            : null,
     };
 
     private static Unit? UnitOf(ArgumentResult result)

@@ -1,3 +1,5 @@
+using Tendency.Breakdown.Charts;
+
 namespace Tendency.Breakdown.Findings.SelfScouts;
 
 /// <summary>What to do about a tell of ours.</summary>
@@ -31,6 +33,9 @@ public sealed record SelfTell(
     string Counter,
     Advice Advice)
 {
+    /// <summary>The plays of the look.</summary>
+    public required PlayLog Plays { get; init; }
+
     /// <summary>A side we go to, held against an even split.</summary>
     public bool IsHabit { get; init; }
 

@@ -48,6 +48,21 @@ public static class SelfTellSentence
         };
     }
 
+    /// <summary>"Next game: pass on 10 of 11 snaps hides it on film."</summary>
+    public static string BreakInShort(SelfTell tell)
+    {
+        var other = Named(tell.Question.Outcome, tell.Other);
+        return tell.Other.Length == 0 || tell.Advice == Advice.Keep ? "It wins: keep it, carry the counter."
+            : tell.Break.CallsOnFilm is int film ? $"Next game: {other} on {film} of {tell.Break.SnapsAGame} snaps hides it on film."
+            : tell.Break.CallsToThin is int thin ? $"Next game: {other} on {thin} of {tell.Break.SnapsAGame} snaps: under {Percent(tell.Question.LeastShare)} % on film."
+            : $"{Named(tell.Question.Outcome, tell.Other, true)} on all {tell.Break.SnapsAGame} snaps will not hide it: carry the counter.";
+    }
+
+    /// <summary>"Pass won 6 of 12, the usual 16 of 41."</summary>
+    public static string PriceInShort(SelfTell tell) => tell.Film.IsKnown
+        ? $"{Named(tell.Question.Outcome, tell.Other, true)} won {tell.Film.Other}{(tell.Film.OtherFromLook ? "" : " in all our plays")}, the usual {tell.Film.Usual}."
+        : "";
+
     /// <summary>"By our film pass succeeded 38 % (8 of 21), run 49 % (18 of 37): costs 0.6 successes a game (likely −0.8 to 2.0); too close to say."</summary>
     public static string Price(SelfTell tell)
     {

@@ -46,7 +46,7 @@ internal sealed class SelfTellWriter
             film,
             Counters.Of(_question.Outcome, tell.Outcome, other),
             IsWorthKeeping(film) ? Advice.Keep : Advice.Break)
-        { IsHabit = isHabit };
+        { IsHabit = isHabit, Plays = _plays.Take([.. tell.Rows]) };
     }
 
     private BreakCount Breaks(Tell tell, bool isHabit)

@@ -15,11 +15,12 @@ public sealed record FrontCheck(
 
     /// <param name="log">Studied plays with their derived dimensions.</param>
     /// <param name="fronts">The plan's fronts, or all.</param>
-    public static FrontCheck Of(PlayLog log, FrontBook book, IReadOnlyList<Front> fronts, FrontOptions options)
+    /// <param name="ownFilm">Plays our own defense faced: what our fronts gave up there counts beside the subject's film; null = none.</param>
+    public static FrontCheck Of(PlayLog log, FrontBook book, IReadOnlyList<Front> fronts, FrontOptions options, PlayLog? ownFilm = null)
     {
         var sample = RunSample.Of(log, book);
         var mix = RunMix.Of(sample.Runs, sample.Runs, options.MixPriorPlays);
-        var matrix = FrontMatrix.Of(fronts, mix, sample.Runs, sample.Base.Share, book, options);
+        var matrix = FrontMatrix.Of(fronts, mix, ownFilm is null ? sample.Runs : [.. sample.Runs, .. RunSample.Of(ownFilm, book).Runs], sample.Base.Share, book, options);
         return new FrontCheck(
             sample,
             matrix,
