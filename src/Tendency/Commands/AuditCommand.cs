@@ -61,7 +61,7 @@ internal static class AuditCommand
         [
             .. problems.Select(p => (object?[])
             [
-                p.Place.File, p.Place.Line, p.Place.Column, p.Rule.Code, p.Rule.Severity.ToString().ToLowerInvariant(), p.Value, p.Message, p.Suggestion,
+                p.Place.File, p.Place.Line == 0 ? null : p.Place.Line, p.Place.Column, p.Rule.Code, p.Rule.Severity.ToString().ToLowerInvariant(), p.Value, p.Message, p.Suggestion,
             ]),
         ]);
 

@@ -45,7 +45,9 @@ internal static class TableText
                 foreach (var (name, value) in table.Columns.Zip(row))
                 {
                     writer.WritePropertyName(name);
-                    JsonSerializer.Serialize(writer, value);
+
+                    // Not defined is null, as it is an empty cell in CSV.
+                    JsonSerializer.Serialize(writer, value is "" ? null : value);
                 }
 
                 writer.WriteEndObject();

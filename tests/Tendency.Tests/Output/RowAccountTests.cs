@@ -41,6 +41,18 @@ public sealed partial class RowAccountTests : IDisposable
         Assert.Equal("rows 3 = used 2 + left out 0 + set aside 1", ran.ErrorLines[^1]);
     }
 
+    [Fact]
+    public void Audit_Json_HasNullWhereNothingIsDefined()
+    {
+        _ = _tendency.Write("chart.csv", "game,play,down,distance,call\nA,1,1,10,run\nA,x,1,10,pass\n");
+
+        var ran = _tendency.Run("audit", "chart.csv", "--format", "json");
+
+        Assert.Contains("null", ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"\"", ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("\"line\": 0", ran.Output, StringComparison.Ordinal);
+    }
+
     [GeneratedRegex(@"^rows (\d+) = used (\d+) \+ left out (\d+) \+ set aside (\d+)$")]
     private static partial Regex Account();
 }
