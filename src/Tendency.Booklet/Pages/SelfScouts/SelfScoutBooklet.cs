@@ -1,5 +1,4 @@
 using Tendency.Booklet.Blocks;
-using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Findings.SelfScouts;
 using Tendency.Breakdown.Fronts.Checks;
 
