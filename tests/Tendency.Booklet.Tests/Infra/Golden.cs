@@ -1,3 +1,5 @@
+using Tendency.Tests.Shared;
+
 namespace Tendency.Booklet.Tests.Infra;
 
 /// <summary>Compares a text with the one kept in a file. On a mismatch the text is written beside it as <c>.received.txt</c>; TENDENCY_ACCEPT=1 accepts it.</summary>
@@ -5,7 +7,7 @@ internal static class Golden
 {
     public static void Check(string folder, string name, string text)
     {
-        var golden = Path.Combine(Repo.Root, "tests", "Tendency.Booklet.Tests", folder, "Golden", $"{name}.golden.txt");
+        var golden = Path.Combine(Checkout.Root, "tests", "Tendency.Booklet.Tests", folder, "Golden", $"{name}.golden.txt");
         var received = golden.Replace(".golden.", ".received.", StringComparison.Ordinal);
         if (Environment.GetEnvironmentVariable("TENDENCY_ACCEPT") == "1")
         {

@@ -1,6 +1,7 @@
 using CsCheck;
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Lettering;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Booklet.Tests.Lettering;
 
@@ -46,13 +47,13 @@ public sealed class LettersTests
     public void Wrap_AnyText_KeepsToTheWidthAndLosesNothing()
     {
         var letters = new Letters();
-        Gen.Select(Words, Words, Gen.Double[20, 120]).Sample((plain, bold, width) =>
+        Law.Holds(Gen.Select(Words, Words, Gen.Double[20, 120]), 300, (plain, bold, width) =>
         {
             var lines = letters.Wrap(RichText.Plain(plain) + RichText.Strong(bold), 10, width);
             Assert.All(lines, line => Assert.True(line.Width <= width + 0.5, $"{line.Width} > {width}"));
             var kept = string.Concat(lines.SelectMany(line => line.Pieces).Select(piece => piece.Text)).Replace(" ", "", StringComparison.Ordinal);
             Assert.Equal(letters.Printable(plain + bold).Replace(" ", "", StringComparison.Ordinal), kept);
-        }, iter: 300, threads: 1);
+        });
     }
 
     [Fact]
@@ -60,12 +61,12 @@ public sealed class LettersTests
     {
         var letters = new Letters();
         var style = new Style(8.5);
-        Gen.Select(Words, Gen.Double[12, 90]).Sample((text, width) =>
+        Law.Holds(Gen.Select(Words, Gen.Double[12, 90]), 300, (text, width) =>
         {
             var cut = letters.Cut(text, style, width);
             Assert.True(letters.Width(cut, style) <= width);
             Assert.True(cut == letters.Printable(text) || cut.EndsWith('…'));
-        }, iter: 300, threads: 1);
+        });
     }
 
     [Fact]

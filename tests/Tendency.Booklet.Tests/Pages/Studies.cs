@@ -10,6 +10,7 @@ using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Booklet.Tests.Pages;
 
@@ -20,7 +21,7 @@ internal static class Studies
     public static Study FiveGames { get; } = WithFindings(Of(Files()));
 
     public static string[] Files() =>
-        [.. Directory.GetFiles(Path.Combine(Repo.Root, "tests", "Tendency.Booklet.Tests", "Pages", "Charts"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+        [.. Directory.GetFiles(Path.Combine(Checkout.Root, "tests", "Tendency.Booklet.Tests", "Pages", "Charts"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 
     public static Study Of(params string[] charts)
     {

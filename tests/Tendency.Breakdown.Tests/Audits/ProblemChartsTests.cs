@@ -1,11 +1,12 @@
 using Tendency.Breakdown.Audits;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Breakdown.Tests.Audits;
 
 /// <summary>Each rule has a chart in sample-logs/problems that breaks it and nothing else.</summary>
 public class ProblemChartsTests
 {
-    private static readonly string s_folder = AuditedText.SampleLogs("problems");
+    private static readonly string s_folder = Checkout.SampleLogs("problems");
 
     public static TheoryData<string> Charts => [.. Directory.EnumerateFiles(s_folder, "*.csv").Select(path => Path.GetFileName(path)!).Order(StringComparer.Ordinal)];
 

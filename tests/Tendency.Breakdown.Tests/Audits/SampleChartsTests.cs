@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Audits;
 using Tendency.Breakdown.Problems;
+using Tendency.Tests.Shared;
 using Xunit.Abstractions;
 
 namespace Tendency.Breakdown.Tests.Audits;
@@ -7,7 +8,7 @@ namespace Tendency.Breakdown.Tests.Audits;
 /// <summary>The audit against the sample charts, whose mistakes were written down by the program that made them.</summary>
 public class SampleChartsTests(ITestOutputHelper output)
 {
-    private static readonly string s_logs = AuditedText.SampleLogs("");
+    private static readonly string s_logs = Checkout.SampleLogs();
 
     [Theory]
     [InlineData("port-halden")]

@@ -3,6 +3,7 @@ using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Weeks;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Breakdown.Tests.Charts;
 
@@ -114,7 +115,7 @@ public class AsSentTests
     private static ReadLog Read(string file, WeekPlan? week = null, ReadingOptions? options = null) =>
         ChartReader.Read([Source(file)], week ?? WeekPlan.Default, Glossary.BuiltIn, options);
 
-    private static ChartSource Source(string file) => new(file, () => File.OpenRead(Path.Combine(AsSentFolder.Path, file)));
+    private static ChartSource Source(string file) => new(file, () => File.OpenRead(Path.Combine(Checkout.Root, "tests", "Tendency.Breakdown.Tests", "Charts", "AsSent", file)));
 
     private static string Play(PlayLog log, int row)
     {

@@ -2,7 +2,7 @@ using CsCheck;
 using Tendency.Inference.Clusters;
 using Tendency.Inference.Comparisons;
 using Tendency.Inference.Shrinkage;
-using Tendency.Inference.Tests.Laws;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Inference.Tests.Clusters;
 

@@ -1,7 +1,7 @@
 using CsCheck;
 using Tendency.Inference.Comparisons;
 using Tendency.Inference.Intervals;
-using Tendency.Inference.Tests.Laws;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Inference.Tests.Intervals;
 

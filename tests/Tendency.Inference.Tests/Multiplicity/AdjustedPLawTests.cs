@@ -1,6 +1,6 @@
 using CsCheck;
 using Tendency.Inference.Multiplicity;
-using Tendency.Inference.Tests.Laws;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Inference.Tests.Multiplicity;
 

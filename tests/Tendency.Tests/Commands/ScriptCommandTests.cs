@@ -1,10 +1,10 @@
-using Tendency.Tests.House;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Tests.Commands;
 
 public sealed class ScriptCommandTests : IDisposable
 {
-    private static readonly string s_sample = Path.Combine(Repository.Root, "sample-logs", "port-halden");
+    private static readonly string s_sample = Checkout.SampleLogs("port-halden");
 
     private readonly TendencyProgram _tendency = new();
 

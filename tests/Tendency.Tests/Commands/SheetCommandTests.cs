@@ -1,10 +1,10 @@
-using Tendency.Tests.House;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Tests.Commands;
 
 public sealed class SheetCommandTests : IDisposable
 {
-    private static readonly string s_logs = Path.Combine(Repository.Root, "sample-logs");
+    private static readonly string s_logs = Checkout.SampleLogs();
 
     private readonly TendencyProgram _tendency = new();
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Tests.Commands;
 
@@ -97,7 +98,7 @@ public sealed class TablesCommandTests : IDisposable
     [Fact]
     public void Tables_SampleSeason_CountsEveryPlayOnce()
     {
-        var ran = _tendency.Run("tables", Path.Combine(House.Repository.Root, "sample-logs/port-halden"), "--by", "game", "--of", "call", "--format", "csv");
+        var ran = _tendency.Run("tables", Checkout.SampleLogs("port-halden"), "--by", "game", "--of", "call", "--format", "csv");
 
         var rows = ran.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(line => line.Split(',')).ToArray();
         Assert.Equal(5, rows.Select(row => row[0]).Distinct().Count());

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Tests.House;
 
@@ -17,7 +18,7 @@ public partial class HouseTests
     public void Folders_UseOnlyThoseBeforeThem(string project)
     {
         var order = project == "Tendency.Breakdown" ? s_breakdown : s_booklet;
-        var folders = Directory.EnumerateDirectories(Path.Combine(Repository.Root, "src", project)).Select(Path.GetFileName).Except(["bin", "obj"]);
+        var folders = Directory.EnumerateDirectories(Path.Combine(Checkout.Root, "src", project)).Select(Path.GetFileName).Except(["bin", "obj"]);
         Assert.Empty(folders.Except(order));
 
         var upward =

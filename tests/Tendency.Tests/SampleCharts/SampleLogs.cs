@@ -1,9 +1,11 @@
+using Tendency.Tests.Shared;
+
 namespace Tendency.Tests.SampleCharts;
 
 /// <summary>The sample-logs folder of the repository, read here without the program's own reader.</summary>
 internal static class SampleLogs
 {
-    public static string Root { get; } = FindRoot();
+    public static string Root { get; } = Checkout.SampleLogs();
 
     public static string[] CleanFolders { get; } = ["port-halden", "our-team/offense", "our-team/defense"];
 
@@ -17,15 +19,4 @@ internal static class SampleLogs
 
     public static IEnumerable<string> CleanCharts() =>
         CleanFolders.SelectMany(folder => Directory.GetFiles(Path.Combine(Root, folder), "*.csv").Order(StringComparer.Ordinal));
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "Tendency.sln")))
-        {
-            folder = folder.Parent ?? throw new InvalidOperationException("Tendency.sln not found above the tests.");
-        }
-
-        return Path.Combine(folder.FullName, "sample-logs");
-    }
 }

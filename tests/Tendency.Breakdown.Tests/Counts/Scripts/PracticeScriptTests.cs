@@ -7,6 +7,7 @@ using Tendency.Breakdown.Counts.Scripts;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Breakdown.Tests.Counts.Scripts;
 
@@ -160,15 +161,6 @@ public class PracticeScriptTests
         return StudiedPlays.Choose(log, WeekPlan.Default, [], Unit.Offense, out _)!.Plays;
     }
 
-    private static PlayLog Sample()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "Tendency.sln")))
-        {
-            folder = folder.Parent!;
-        }
-
-        var files = Directory.GetFiles(Path.Combine(folder.FullName, "sample-logs", "port-halden"), "*.csv").Order(StringComparer.Ordinal);
-        return Read([.. files.Select(File.ReadAllText)]);
-    }
+    private static PlayLog Sample() =>
+        Read([.. Directory.GetFiles(Checkout.SampleLogs("port-halden"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)]);
 }

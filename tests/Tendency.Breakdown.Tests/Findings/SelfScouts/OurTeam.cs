@@ -1,8 +1,8 @@
 using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Situations;
-using Tendency.Breakdown.Tests.Audits;
 using Tendency.Breakdown.Weeks;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Breakdown.Tests.Findings.SelfScouts;
 
@@ -15,7 +15,7 @@ internal static class OurTeam
 
     private static StudiedPlays Read(string folder, Unit unit)
     {
-        var files = Directory.GetFiles(AuditedText.SampleLogs(folder), "*.csv").Order(StringComparer.Ordinal);
+        var files = Directory.GetFiles(Checkout.SampleLogs(folder), "*.csv").Order(StringComparer.Ordinal);
         var week = WeekPlan.Default with { Subject = "Marrow Point" };
         var read = ChartReader.Read([.. files.Select(file => new ChartSource(Path.GetFileName(file), () => File.OpenRead(file)))], week, Glossary.BuiltIn);
         return StudiedPlays.Choose(DerivedColumns.AddTo(read.Plays, week, Glossary.BuiltIn), week, [], unit, out _)!;

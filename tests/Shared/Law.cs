@@ -1,6 +1,6 @@
 using CsCheck;
 
-namespace Tendency.Inference.Tests.Laws;
+namespace Tendency.Tests.Shared;
 
 /// <summary>Tries a law on generated values. Always the same values: CsCheck's own sampling fixes only the first of them.</summary>
 internal static class Law
