@@ -126,7 +126,7 @@ public static class FrontBookReader
                 row.Words("also_called", ';'));
             foreach (var technique in front.LineTo.Concat(front.LineOff).Where(t => !Ledgers.Technique.IsKnown(t)))
             {
-                row.Fail(FrontRules.UnreadableValue, "line_to", $"'{technique}' is no technique.", NearestWord.To(technique, Ledgers.Technique.All));
+                row.Fail(FrontRules.UnreadableValue, "line_to", $"'{technique}' is no technique.", NearestWord.In(Ledgers.Technique.All, technique) ?? "");
             }
 
             if (row.IsReadable)
@@ -177,17 +177,17 @@ public static class FrontBookReader
             var sides = RunToWords.Parse(side) is { } one ? [one] : new[] { RunTo.ToBack, RunTo.Away };
             if (front is null)
             {
-                row.Fail(FrontRules.UnknownFront, "front", $"'{row.Text("front")}' is no front we know.", NearestWord.To(row.Text("front"), book.Fronts.Select(f => f.Name)));
+                row.Fail(FrontRules.UnknownFront, "front", $"'{row.Text("front")}' is no front we know.", NearestWord.In(book.Fronts.Select(f => f.Name), row.Text("front")) ?? "");
             }
 
             if (scheme is null)
             {
-                row.Fail(FrontRules.UnknownScheme, "scheme", $"'{row.Text("scheme")}' is no run scheme we know.", NearestWord.To(row.Text("scheme"), book.Schemes.Select(s => s.Name)));
+                row.Fail(FrontRules.UnknownScheme, "scheme", $"'{row.Text("scheme")}' is no run scheme we know.", NearestWord.In(book.Schemes.Select(s => s.Name), row.Text("scheme")) ?? "");
             }
 
             if (sides.Length > 1 && side is not ("" or "both"))
             {
-                row.Fail(FrontRules.UnreadableValue, "run_to", $"'{side}' is none of: to back, away, both.", NearestWord.To(side, [RunToWords.ToBack, RunToWords.Away, "both"]));
+                row.Fail(FrontRules.UnreadableValue, "run_to", $"'{side}' is none of: to back, away, both.", NearestWord.In([RunToWords.ToBack, RunToWords.Away, "both"], side) ?? "");
             }
 
             if (row.Text("rating").Length == 0)

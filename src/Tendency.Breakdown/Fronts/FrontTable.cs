@@ -126,7 +126,7 @@ internal sealed class FrontRow(FrontTable table, int line, IReadOnlyDictionary<s
             return value;
         }
 
-        Fail(FrontRules.UnreadableValue, column, $"'{text}' is none of: {string.Join(", ", words.Keys)}.", NearestWord.To(text, words.Keys));
+        Fail(FrontRules.UnreadableValue, column, $"'{text}' is none of: {string.Join(", ", words.Keys)}.", NearestWord.In(words.Keys, text) ?? "");
         return blank;
     }
 

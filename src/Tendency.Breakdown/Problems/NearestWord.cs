@@ -10,7 +10,7 @@ public static class NearestWord
     // A longer word was not mistyped from one of ours, and the table of distances grows with the square of the length.
     private const int MostLetters = 60;
 
-    /// <summary>The nearest candidate, or null when none is near: one edit up to five letters, two up to eight, three beyond. Ties: the earlier candidate.</summary>
+    /// <summary>The nearest candidate, or null when none is near: one edit from two to five letters, two up to eight, three beyond. Ties: the earlier candidate.</summary>
     public static string? In(IEnumerable<string> candidates, string word) => All(candidates, word, 1) is [var nearest] ? nearest : null;
 
     /// <summary>The near candidates, nearest first, at most <paramref name="most"/>; ties in the order of the candidates.</summary>
@@ -66,7 +66,7 @@ public static class NearestWord
 
     private static int Allowed(int letters) => letters switch
     {
-        <= 2 => 0,
+        <= 1 => 0,
         <= 5 => 1,
         <= 8 => 2,
         _ => 3,

@@ -24,7 +24,7 @@ internal sealed record FrontPlan(FrontBook Book, IReadOnlyList<Front> Fronts, IR
 
     private static Problem Unknown(FrontBook book, string name)
     {
-        var nearest = Breakdown.Problems.NearestWord.In(book.Fronts.Select(f => f.Name), name);
+        var nearest = NearestWord.In(book.Fronts.Select(f => f.Name), name);
         return new Problem(
             FrontRules.UnknownPlanFront,
             new Place("week.toml", 0, "plan.fronts"),
