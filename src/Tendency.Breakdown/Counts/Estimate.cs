@@ -19,11 +19,6 @@ public sealed record Estimate(Tally Tally, Interval Likely)
     /// <summary>Fewest plays for which a percentage is printed.</summary>
     public const int FewestPlays = 5;
 
-    public bool TooFew => Tally.Plays < FewestPlays;
-
-    /// <summary>Whether the range leaves <paramref name="line"/> out: the one test behind every solid dot, bold percent and headline.</summary>
-    public bool DiffersFrom(double line) => !TooFew && !Likely.Contains(line);
-
     public static Estimate Of(Tally tally, double level, IntervalMethod method = IntervalMethod.Wilson) =>
         new(tally, IntervalOf(tally.Count, tally.Plays, level, method).ClippedToShare());
 

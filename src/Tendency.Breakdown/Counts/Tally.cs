@@ -10,8 +10,5 @@ public readonly record struct Tally(int Count, int Plays)
 
     public Tally Plus(Tally other) => new(Count + other.Count, Plays + other.Plays);
 
-    /// <summary>The plays outside this tally's cell, among <paramref name="all"/>.</summary>
-    public Tally RestOf(Tally all) => new(all.Count - Count, all.Plays - Plays);
-
     public override string ToString() => $"{Count} of {Plays}";
 }

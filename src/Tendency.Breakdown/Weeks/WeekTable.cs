@@ -130,9 +130,6 @@ internal sealed class WeekTable(string file, string name, TextPosition start, Li
 
     public void Report(Rule rule, string key, string value, string message, string suggestion = "") => Report(rule, Position(key), key, value, message, suggestion);
 
-    /// <summary>Marks a key as known without reading it.</summary>
-    public void Know(string key) => _asked.Add(key);
-
     private SyntaxNode? Find(string key)
     {
         _ = _asked.Add(key);
