@@ -1,4 +1,5 @@
 using System.Globalization;
+using Tendency.Breakdown.Counts;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Booklet.Blocks;
@@ -20,16 +21,16 @@ public static class Figures
     public static string CountOf(Share share) => CountOf(share.Count, share.Plays);
 
     /// <summary>"71%"; "under 1%" and "over 99%" where rounding would claim none or all.</summary>
-    public static string Percent(double share) => $"{PercentNumber(share)}%";
+    public static string Percent(double share) => Breakdown.Counts.Percent.Of(share);
 
     /// <summary>The percent of a count, rounded exactly; "no plays" for none counted, the count alone under five.</summary>
     public static string Percent(Share share) =>
         share.None ? "no plays"
         : share.TooFew ? CountOf(share)
-        : $"{PercentNumber(share.Count, share.Plays)}%";
+        : Breakdown.Counts.Percent.Of(new Tally(share.Count, share.Plays));
 
     /// <summary>"59–81%"; "&lt;1–12%", "70–&gt;99%" where a limit would round to none or all.</summary>
-    public static string Range(Interval likely) => $"{Limit(likely.Low)}–{Limit(likely.High)}%";
+    public static string Range(Interval likely) => Breakdown.Counts.Percent.Range(likely);
 
     /// <summary>The likely range of a share; empty without one or under five plays.</summary>
     public static string Range(Share share) => share.Plays >= Share.FewestPlays && share.Likely is { } likely ? Range(likely) : "";
@@ -58,51 +59,4 @@ public static class Figures
 
     /// <summary>"± 1.4": half the width of a symmetric range.</summary>
     public static string PlusMinus(double half, int decimals = 1) => $"± {Number(half, decimals)}";
-
-    private static string Limit(double share) =>
-        PercentNumber(share).Replace("under ", "<", StringComparison.Ordinal).Replace("over ", ">", StringComparison.Ordinal);
-
-    private static string PercentNumber(double share)
-    {
-        const double Tiny = 1e-9; // limits that are 0 or 1 by formula come out a few ulps off
-        if (double.IsNaN(share))
-        {
-            throw new ArgumentException("A percent needs a number.", nameof(share));
-        }
-
-        if (Math.Abs(share) < Tiny)
-        {
-            return "0";
-        }
-
-        if (Math.Abs(share - 1) < Tiny)
-        {
-            return "100";
-        }
-
-        var rounded = Math.Round(Math.Round(share * 100, 9), MidpointRounding.AwayFromZero);
-        return rounded switch
-        {
-            0 => share > 0 ? "under 1" : Minus + "0",
-            100 when share < 1 => "over 99",
-            < 0 => Minus + (-rounded).ToString("F0", Invariant),
-            _ => rounded.ToString("F0", Invariant),
-        };
-    }
-
-    private static string PercentNumber(int count, int plays)
-    {
-        if (count == 0 || count == plays)
-        {
-            return count == 0 ? "0" : "100";
-        }
-
-        var rounded = ((200L * count) + plays) / (2L * plays);
-        return rounded switch
-        {
-            0 => "under 1",
-            100 => "over 99",
-            _ => rounded.ToString(Invariant),
-        };
-    }
 }

@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Counts;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Booklet.Blocks;
@@ -10,7 +11,7 @@ namespace Tendency.Booklet.Blocks;
 public sealed record Share(int Count, int Plays, Interval? Likely = null, double? Baseline = null)
 {
     /// <summary>Under this many plays only the count is printed, never a percent or a range.</summary>
-    public const int FewestPlays = 5;
+    public const int FewestPlays = Estimate.FewestPlays;
 
     public int Count { get; } = Count >= 0 && Count <= Plays ? Count : throw new ArgumentException($"A share needs 0 <= count <= plays, got {Count} of {Plays}.", nameof(Count));
 

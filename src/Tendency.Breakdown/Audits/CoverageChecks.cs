@@ -98,7 +98,7 @@ internal static class CoverageChecks
             var chance = (length * Math.Log(share)) + Math.Log(rows.Length);
             if (charted >= 15 && length >= 10 && chance < MillionToOne)
             {
-                yield return charts.Whole(DefaultLeftIn, rows[start], name, $"{game.Name}: {name} is {column[rows[start]]} on {length} rows in a row, on {share:P0} of the others.");
+                yield return charts.Whole(DefaultLeftIn, rows[start], name, $"{game.Name}: {name} is {column[rows[start]]} on {length} rows in a row, on {share:0%} of the others.");
             }
             else if (rows.Length >= 40 && charted >= 40 && rows.Count(row => column.Codes[row] == code) >= 0.95 * rows.Length && OtherShare(counts, column, rows, code) < 0.8)
             {

@@ -30,7 +30,7 @@ internal static class SideChecks
             var share = (double)rows.Count(row => hash[row] == side) / rows.Length;
             if (share is < 0.05 or > 0.65)
             {
-                yield return charts.Whole(HashShares, rows[0], Hash, $"{game.Name}: {share:P0} of {rows.Length} snaps on hash {side}.");
+                yield return charts.Whole(HashShares, rows[0], Hash, $"{game.Name}: {share:0%} of {rows.Length} snaps on hash {side}.");
             }
         }
     }
@@ -41,7 +41,7 @@ internal static class SideChecks
         var there = all - here;
         if (here.Count >= 25 && there.Count >= 25 && here.Share is < 0.15 or > 0.85 && there.Share is >= 0.3 and <= 0.7)
         {
-            yield return charts.Whole(OneSided, game.Rows[0], RunSide, $"{game.Name}: {here.Share:P0} of {here.Count} runs go left, elsewhere {there.Share:P0}.");
+            yield return charts.Whole(OneSided, game.Rows[0], RunSide, $"{game.Name}: {here.Share:0%} of {here.Count} runs go left, elsewhere {there.Share:0%}.");
         }
     }
 
@@ -71,7 +71,7 @@ internal static class SideChecks
             var z = Math.Abs(own.Share - others.Share) / Math.Sqrt(pooled * (1 - pooled) * ((1.0 / own.Count) + (1.0 / others.Count)));
             if (z > Beyond)
             {
-                yield return charts.Whole(Mirrored, game.Rows[0], Hash, $"{game.Name}: {pairs[at].Name} agree on {own.Share:P0} of {own.Count} snaps, elsewhere on {others.Share:P0} of {others.Count}; one of them seems charted from behind the defense.");
+                yield return charts.Whole(Mirrored, game.Rows[0], Hash, $"{game.Name}: {pairs[at].Name} agree on {own.Share:0%} of {own.Count} snaps, elsewhere on {others.Share:0%} of {others.Count}; one of them seems charted from behind the defense.");
                 yield break;
             }
         }

@@ -12,24 +12,20 @@ public sealed record Steadiness(Habit Habit, IReadOnlyList<GameTally> Games, dou
     /// <summary>Luck alone moves a steady habit this far less than one time in twenty.</summary>
     private const double Unlikely = 0.05;
 
-    public Tally Total => new(Games.Sum(g => g.Tally.Count), Games.Sum(g => g.Tally.Plays));
+    public Tally Total => Sum(Games);
 
     public bool Changed => ChangeP <= Unlikely;
 
     public bool Moved => SpreadP <= Unlikely || Changed;
 
-    /// <summary>"changed after game 3: 57 % before, 33 % since", "moved", or "steady"; with how often luck alone does it.</summary>
+    /// <summary>"changed after game 3: 57% before, 33% since", "moved", or "steady"; with how often luck alone does it.</summary>
     public string Verdict => Changed && ChangeAfter is int after
-        ? $"changed after game {after}: {Percent(Games.Take(after))} % before, {Percent(Games.Skip(after))} % since ({Luck(ChangeP!.Value)} by luck alone)"
+        ? $"changed after game {after}: {Percent.Of(Sum(Games.Take(after)))} before, {Percent.Of(Sum(Games.Skip(after)))} since ({Luck(ChangeP!.Value)} by luck alone)"
         : Moved ? $"moved ({Luck(SpreadP)} by luck alone)" : $"steady ({Luck(SpreadP)} by luck alone)";
 
-    private static string Percent(IEnumerable<GameTally> games)
-    {
-        var all = games.ToArray();
-        return $"{100.0 * all.Sum(g => g.Tally.Count) / all.Sum(g => g.Tally.Plays):0}";
-    }
+    private static Tally Sum(IEnumerable<GameTally> games) => games.Aggregate(default(Tally), (sum, game) => sum.Plus(game.Tally));
 
-    private static string Luck(double p) => p < 0.01 ? "under 1 %" : $"{100 * p:0} %";
+    private static string Luck(double p) => p < 0.01 ? "under 1%" : Percent.Of(p);
 }
 
 /// <summary>A habit's count in one game.</summary>

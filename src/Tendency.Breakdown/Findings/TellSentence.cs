@@ -1,4 +1,4 @@
-using Tendency.Inference.Intervals;
+using Tendency.Breakdown.Counts;
 
 namespace Tendency.Breakdown.Findings;
 
@@ -6,22 +6,22 @@ namespace Tendency.Breakdown.Findings;
 public static class TellSentence
 {
     /// <summary>
-    /// "Wing left, back strong: run 83 % (35 of 42; likely 70–91), usual 52 %; same way in 4 of 4 games; held out 29 of 36". Under five
+    /// "Wing left, back strong: run 83% (35 of 42; likely 70–91%), usual 52%; same way in 4 of 4 games; held out 29 of 36". Under five
     /// plays there is no percentage.
     /// </summary>
     public static string Of(Tell tell, string outcomeColumn)
     {
-        var often = tell.Plays < 5
+        var often = tell.Plays < Estimate.FewestPlays
             ? $"{tell.Count} of {tell.Plays}, too few for a percentage"
-            : $"{Percent(tell.Share)} % ({tell.Count} of {tell.Plays}; likely {Range(tell.Range)})";
+            : $"{Percent.Of(tell.Share)} ({tell.Count} of {tell.Plays}; likely {Percent.Range(tell.Range)})";
         var held = tell.HeldOutPlays == 0
             ? "not found without any one game"
             : $"held out {tell.HeldOutCount} of {tell.HeldOutPlays}";
-        return $"{SituationWords.Of(tell.Conditions)}: {SituationWords.Outcome(outcomeColumn, tell.Outcome)} {often}, usual {Percent(tell.BaseShare)} %; "
+        return $"{SituationWords.Of(tell.Conditions)}: {SituationWords.Outcome(outcomeColumn, tell.Outcome)} {often}, usual {Percent.Of(tell.BaseShare)}; "
             + $"same way in {tell.GamesSameWay} of {tell.Games} games; {held}";
     }
 
-    /// <summary>"expect 71 %; holds within down and distance; 3 % of shuffled charts show one as strong": what the raw count leaves out.</summary>
+    /// <summary>"expect 71%; holds within down and distance; 3% of shuffled charts show one as strong": what the raw count leaves out.</summary>
     public static string Caution(Tell tell)
     {
         var within = tell.HoldsWithinDownAndDistance switch
@@ -30,19 +30,7 @@ public static class TellSentence
             false => "may be down and distance",
             null => "is down and distance",
         };
-        var shuffled = tell.ShuffledP is double p ? $"; {Percent(p)} % of shuffled charts show one as strong" : "";
-        return $"expect {Percent(tell.ShrunkShare)} %; {within}{shuffled}";
+        var shuffled = tell.ShuffledP is double p ? $"; {Percent.Of(p)} of shuffled charts show one as strong" : "";
+        return $"expect {Percent.Of(tell.ShrunkShare)}; {within}{shuffled}";
     }
-
-    /// <summary>Whole percent; a share that is not quite 0 or 1 is never printed as if it were.</summary>
-    private static string Percent(double share) => share switch
-    {
-        0 => "0",
-        1 => "100",
-        < 0.005 => "under 1",
-        >= 0.995 => "over 99",
-        _ => $"{Math.Round(100 * share, MidpointRounding.AwayFromZero):0}",
-    };
-
-    private static string Range(Interval range) => $"{Percent(range.Low)}–{Percent(range.High)}";
 }

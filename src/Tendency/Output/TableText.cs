@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using CsvHelper;
 using Tendency.Breakdown.Charts.Reading;
+using Tendency.Breakdown.Counts;
 
 namespace Tendency.Output;
 
@@ -85,7 +86,7 @@ internal static class TableText
 
     private static string Shown(object? value) => value switch
     {
-        double number => (number * 100).ToString("0", CultureInfo.InvariantCulture) + "%",
+        double number => Percent.Short(number),
         _ => Exact(value),
     };
 }

@@ -25,7 +25,7 @@ public sealed class SteadyHabitsTests
         var moved = SteadyHabits.Follow(plays, s_runs, seed: 1, draws: 999)!;
 
         Assert.Equal(3, moved.ChangeAfter);
-        Assert.StartsWith("changed after game 3: 72 % before, 20 % since", moved.Verdict, StringComparison.Ordinal);
+        Assert.StartsWith("changed after game 3: 72% before, 20% since", moved.Verdict, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -122,7 +122,7 @@ public sealed class TellsTests
     [Fact]
     public void Sentence_OneHabit_ReadsLikeACoach() =>
         Assert.Equal(
-            "Back strong: run 90 % (36 of 40; likely 77–96), usual 55 %; same way in 4 of 4 games; held out 36 of 40",
+            "Back strong: run 90% (36 of 40; likely 77–96%), usual 55%; same way in 4 of 4 games; held out 36 of 40",
             TellSentence.Of(Tells.Search(s_backStrong, "call", TellOptions.Default).Tells[0], "call"));
 
     [Theory]

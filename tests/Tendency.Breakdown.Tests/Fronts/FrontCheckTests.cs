@@ -56,8 +56,8 @@ public class FrontCheckTests
     }
 
     [Theory]
-    [InlineData(5, "Tight allows less than double five until pulling schemes pass 60 % of runs; they are at 25 % (14–40).")]
-    [InlineData(40, "Double five allows less than tight as long as pulling schemes stay above 60 % of runs; they are at 73 % (64–80).")]
+    [InlineData(5, "Tight allows less than double five until pulling schemes pass 60% of runs; they are at 25% (14–40%).")]
+    [InlineData(40, "Double five allows less than tight as long as pulling schemes stay above 60% of runs; they are at 73% (64–80%).")]
     public void BreakEvenSentence_BelowAndAboveTheTurn_SaysWhenAndWhereTheyAre(int power, string sentence)
     {
         var check = Check(RunChart.Of((15, "inside zone", "to back"), (15, "inside zone", "away"), (power, "power", "to back"), (power, "power", "away")));
@@ -212,7 +212,7 @@ public class FrontCheckTests
 
     [Fact]
     public void Say_ManyFronts_RoundsToFivePercentAndLeavesOutTheRest() =>
-        Assert.Equal("If they adjust, show a 45 %, b 35 %, c 15 % of the time.", SchemeGame.Say([("a", 0.46), ("b", 0.34), ("c", 0.16), ("d", 0.04)]));
+        Assert.Equal("If they adjust, show a 45%, b 35%, c 15% of the time.", SchemeGame.Say([("a", 0.46), ("b", 0.34), ("c", 0.16), ("d", 0.04)]));
 
     [Fact]
     public void Card_EachSituation_GivesFrontChanceAndSecondChoice()

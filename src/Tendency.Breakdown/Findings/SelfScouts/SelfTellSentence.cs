@@ -8,7 +8,7 @@ public static class SelfTellSentence
 {
     /// <summary>"8 snaps a game, 3 in 10 on money downs; tells them about 3.1 snaps a game. All season; on film 30 of 34."</summary>
     public static string Cost(SelfTell tell) =>
-        $"{One(tell.SnapsAGame)} snaps a game, {Percent(tell.MoneyShare)} % on money downs: they guess about {One(tell.Cost)} snaps a game better. {Since(tell)}";
+        $"{One(tell.SnapsAGame)} snaps a game, {Percent.Of(tell.MoneyShare)} on money downs: they guess about {One(tell.Cost)} snaps a game better. {Since(tell)}";
 
     /// <summary>"Since game 3 (Brackwater). On film in the last four games: 30 of 34."</summary>
     public static string Since(SelfTell tell)
@@ -20,11 +20,11 @@ public static class SelfTellSentence
             : $"{begun} Old: the games on film no longer show it ({history.SeenCount} of {history.SeenPlays}).";
     }
 
-    /// <summary>"Two tight, not 3rd and long: run 78 % (42 of 54; likely 65–87), usual 53 %; same way in 5 of 5 games."</summary>
+    /// <summary>"Two tight, not 3rd and long: run 78% (42 of 54; likely 65–87), usual 53%; same way in 5 of 5 games."</summary>
     public static string Claim(SelfTell tell) => !tell.IsHabit
         ? TellSentence.Of(tell.Tell, tell.Question.Outcome)
-        : $"{(tell.Tell.Conditions.Count == 0 ? $"On all {tell.Question.Among}" : $"{SituationWords.Of(tell.Tell.Conditions)}, {tell.Question.Among}")}: {SituationWords.Outcome(tell.Question.Outcome, tell.Tell.Outcome)} {Percent(tell.Tell.Share)} % "
-            + $"({tell.Tell.Count} of {tell.Tell.Plays}; likely {Percent(tell.Tell.Range.Low)}–{Percent(tell.Tell.Range.High)}), an even split would be 50 %; "
+        : $"{(tell.Tell.Conditions.Count == 0 ? $"On all {tell.Question.Among}" : $"{SituationWords.Of(tell.Tell.Conditions)}, {tell.Question.Among}")}: {SituationWords.Outcome(tell.Question.Outcome, tell.Tell.Outcome)} {Percent.Of(tell.Tell.Share)} "
+            + $"({tell.Tell.Count} of {tell.Tell.Plays}; likely {Percent.Range(tell.Tell.Range)}), an even split would be 50%; "
             + $"same way in {tell.Tell.GamesSameWay} of {tell.Tell.Games} games";
 
     /// <summary>"Next game: pass on 6 of the 11 snaps from it; the games then on film tell no longer."</summary>
@@ -43,7 +43,7 @@ public static class SelfTellSentence
         return (plan.CallsOnFilm, plan.CallsToThin) switch
         {
             (int film, _) => $"Next game: {other} on {film} of the {plan.SnapsAGame} snaps from it, and the games then on film tell no longer. {hidden}",
-            (null, int thin) => $"Next game: {other} on {thin} of the {plan.SnapsAGame} snaps from it, and on film it is under {Percent(tell.Question.LeastShare)} %: a lean, not one to sit on. {hidden}",
+            (null, int thin) => $"Next game: {other} on {thin} of the {plan.SnapsAGame} snaps from it, and on film it is under {Percent.Of(tell.Question.LeastShare)}: a lean, not one to sit on. {hidden}",
             _ => $"One game is not enough: {other} on all {plan.SnapsAGame} snaps from it, and again. {hidden}",
         };
     }
@@ -54,7 +54,7 @@ public static class SelfTellSentence
         var other = Named(tell.Question.Outcome, tell.Other);
         return tell.Other.Length == 0 || tell.Advice == Advice.Keep ? "It wins: keep it, carry the counter."
             : tell.Break.CallsOnFilm is int film ? $"Next game: {other} on {film} of {tell.Break.SnapsAGame} snaps hides it on film."
-            : tell.Break.CallsToThin is int thin ? $"Next game: {other} on {thin} of {tell.Break.SnapsAGame} snaps: under {Percent(tell.Question.LeastShare)} % on film."
+            : tell.Break.CallsToThin is int thin ? $"Next game: {other} on {thin} of {tell.Break.SnapsAGame} snaps: under {Percent.Of(tell.Question.LeastShare)} on film."
             : $"{Named(tell.Question.Outcome, tell.Other, true)} on all {tell.Break.SnapsAGame} snaps will not hide it: carry the counter.";
     }
 
@@ -63,7 +63,7 @@ public static class SelfTellSentence
         ? $"{Named(tell.Question.Outcome, tell.Other, true)} won {tell.Film.Other}{(tell.Film.OtherFromLook ? "" : " in all our plays")}, the usual {tell.Film.Usual}."
         : "";
 
-    /// <summary>"By our film pass succeeded 38 % (8 of 21), run 49 % (18 of 37): costs 0.6 successes a game (likely −0.8 to 2.0); too close to say."</summary>
+    /// <summary>"By our film pass succeeded 38% (8 of 21), run 49% (18 of 37): costs 0.6 successes a game (likely −0.8 to 2.0); too close to say."</summary>
     public static string Price(SelfTell tell)
     {
         var film = tell.Film;
@@ -93,11 +93,9 @@ public static class SelfTellSentence
         return starts && word.Length > 0 ? char.ToUpperInvariant(word[0]) + word[1..] : word;
     }
 
-    private static string Of(Tally tally) => $"{Percent(tally.Share ?? 0)} % ({tally})";
+    private static string Of(Tally tally) => $"{Percent.Of(tally)} ({tally})";
 
     private static string One(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
-
-    private static string Percent(double share) => Math.Round(100 * share, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
 
     private static string Signed(double value)
     {

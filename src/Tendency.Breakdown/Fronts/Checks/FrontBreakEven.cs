@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Counts;
 using Tendency.Inference.Games;
 using Tendency.Inference.Intervals;
 
@@ -23,13 +24,13 @@ public sealed record FrontBreakEven(
         get
         {
             var runs = RunFamily.All.First(f => f.Name == Family).Runs;
-            var now = $"they are at {Percent(ShareNow)} ({100 * Low:0}–{100 * High:0})";
+            var now = $"they are at {Percent.Of(ShareNow)} ({Percent.Range(new Interval(Low, High))})";
             var better = BetterNow;
             var other = better == FrontA ? FrontB : FrontA;
             return BreakEvenShare is not { } share
                 ? better.Length == 0 ? $"{Capital(FrontA)} and {FrontB} allow the same at any share of {runs}." : $"{Capital(better)} allows less than {other} at any share of {runs}; {now}."
-                : ShareNow <= share ? $"{Capital(better)} allows less than {other} until {runs} pass {Percent(share)} of runs; {now}."
-                : $"{Capital(better)} allows less than {other} as long as {runs} stay above {Percent(share)} of runs; {now}.";
+                : ShareNow <= share ? $"{Capital(better)} allows less than {other} until {runs} pass {Percent.Of(share)} of runs; {now}."
+                : $"{Capital(better)} allows less than {other} as long as {runs} stay above {Percent.Of(share)} of runs; {now}.";
         }
     }
 
@@ -74,8 +75,6 @@ public sealed record FrontBreakEven(
             _ => (turn.Share, turn.FirstLeadsAbove ? b : a, turn.FirstLeadsAbove ? a : b),
         };
     }
-
-    private static string Percent(double share) => $"{100 * share:0} %";
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 

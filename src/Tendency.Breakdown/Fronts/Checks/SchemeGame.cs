@@ -56,7 +56,7 @@ public sealed record SchemeGame(
 
         if (ours.Count > 2)
         {
-            var parts = ours.Select(o => $"{o.Front} {5 * Math.Round(20 * o.Share)} %");
+            var parts = ours.Select(o => $"{o.Front} {5 * Math.Round(20 * o.Share)}%");
             return $"If they adjust, show {string.Join(", ", parts)} of the time.";
         }
 
