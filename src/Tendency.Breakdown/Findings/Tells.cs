@@ -9,7 +9,7 @@ public static class Tells
     /// <summary>
     /// Tests every situation of up to three conditions against every value of the outcome, calls exchanged only within a game; lists what
     /// passes Benjamini and Hochberg's rate over all pairs looked at; drops what repeats another; and tries each on the games left out.
-    /// The method is METHODS section 7 of the project: exact stratified test, Benjamini and Hochberg 1995.
+    /// The test is exact and stratified by down and distance (<see cref="Inference.Comparisons.StratifiedTest"/>); the rate is that of Benjamini and Hochberg 1995.
     /// </summary>
     /// <param name="plays">The subject's counted plays, derived columns included.</param>
     /// <param name="outcomeColumn">Any column or dimension; a two-way one counts once, else each value is tried against the rest.</param>

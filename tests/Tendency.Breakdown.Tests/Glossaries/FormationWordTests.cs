@@ -20,7 +20,7 @@ public class FormationWordTests
     public void Of_SideInTheWord_IsTakenFromTheShape(string written, string shape, string strength) =>
         Assert.Equal(new FormationWord(shape, strength), FormationWord.Of(written));
 
-    // Families: TRADE.md section c, common practice.
+    // Families as coaches commonly group them.
     [Theory]
     [InlineData("Trips Rt", "trips 3x1")]
     [InlineData("Gun 2x2", "doubles 2x2")]

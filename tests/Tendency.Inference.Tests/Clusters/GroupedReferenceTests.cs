@@ -82,7 +82,7 @@ public sealed class GroupedReferenceTests
         }
     }
 
-    // METHODS' own check of the recommendation: with nothing changing, a nominal 10 % test gave 2-12 % false alarms. 120 opponents here:
+    // In a longer study with nothing changing, a nominal 10 % test gave 2-12 % false alarms. 120 opponents here:
     // the standard error of a 10 % rate is 2.7 points, so at most 20 % leaves 3 of them above 12 %.
     [Fact]
     public void Bootstrap_NothingChanges_SeldomAlarms()

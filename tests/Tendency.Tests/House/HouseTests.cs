@@ -6,18 +6,15 @@ namespace Tendency.Tests.House;
 /// <summary>The rules of the house that the compiler can not hold.</summary>
 public partial class HouseTests
 {
-    // The order the data moves in; a folder may use those before it.
-    private static readonly string[] s_breakdown =
-        ["Problems", "Weeks", "Glossaries", "Charts", "Situations", "Audits", "Counts", "Findings", "Fronts"];
-
-    private static readonly string[] s_booklet = ["Blocks", "Lettering", "Marks", "Plots", "Pdf", "Html", "Pages"];
-
+    // A folder may use those before it. In Breakdown that is the order the data moves in.
     [Theory]
-    [InlineData("Tendency.Breakdown")]
-    [InlineData("Tendency.Booklet")]
-    public void Folders_UseOnlyThoseBeforeThem(string project)
+    [InlineData("Tendency.Inference", "Functions Intervals Comparisons Information Multiplicity Shrinkage Clusters Scores Forecasts Agreement Games")]
+    [InlineData("Tendency.Breakdown", "Problems Weeks Glossaries Charts Situations Audits Counts Findings Fronts")]
+    [InlineData("Tendency.Booklet", "Blocks Lettering Marks Plots Pdf Html Pages")]
+    [InlineData("Tendency", "Output Input Commands")]
+    public void Folders_UseOnlyThoseBeforeThem(string project, string folderOrder)
     {
-        var order = project == "Tendency.Breakdown" ? s_breakdown : s_booklet;
+        var order = folderOrder.Split(' ');
         var folders = Directory.EnumerateDirectories(Path.Combine(Checkout.Root, "src", project)).Select(Path.GetFileName).Except(["bin", "obj"]);
         Assert.Empty(folders.Except(order));
 
@@ -45,6 +42,23 @@ public partial class HouseTests
             where type.Success && VagueName().IsMatch(type.Groups[1].Value)
             select $"{file}: {type.Groups[1].Value}";
         Assert.Empty(vague);
+    }
+
+    [Theory]
+    [InlineData("Tendency.Inference")]
+    [InlineData("Tendency.Breakdown")]
+    [InlineData("Tendency.Booklet")]
+    [InlineData("Tendency")]
+    public void TypeNames_MeanOneThingInAProject(string project)
+    {
+        var twice = Repository.Sources($"src/{project}")
+            .SelectMany(file => Repository.Lines(file).Where(line => !line.StartsWith(' ')).Select(line => TypeName().Match(line)).Where(type => type.Success)
+                .Select(type => (Name: type.Groups[1].Value, File: file)))
+            .Distinct()
+            .GroupBy(type => type.Name, StringComparer.Ordinal)
+            .Where(types => types.Count() > 1)
+            .Select(types => string.Join(" and ", types.Select(type => type.File)) + $": {types.Key}");
+        Assert.Empty(twice);
     }
 
     [Fact]
