@@ -27,6 +27,6 @@ switch (args)
         SteadyStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 400, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED; coverage OPPONENTS SEED.");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED; coverage OPPONENTS SEED; guess season|habits TEAMS SEED; steady CHARTS SEED.");
         return 2;
 }
