@@ -71,9 +71,5 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
     /// <summary>Anchors a page may link to.</summary>
     public IReadOnlyCollection<string> Anchors { get; init; } = [];
 
-    private static string[] GamesOf(PlayLog plays)
-    {
-        var games = plays.Category(ColumnNames.Game);
-        return [.. games.Levels.Index().Skip(1).Where(level => games.Codes.Contains((ushort)level.Index)).Select(level => level.Item)];
-    }
+    private static string[] GamesOf(PlayLog plays) => plays.Category(ColumnNames.Game).UsedLevels();
 }

@@ -33,6 +33,18 @@ public sealed class CategoryColumn
     /// <summary>How many cells are charted.</summary>
     public int ChartedCount => Codes.Length - Codes.Count((ushort)0);
 
+    /// <summary>The words that occur, in the order of the levels: a column keeps its levels when only some of its rows are taken.</summary>
+    public string[] UsedLevels()
+    {
+        var used = new bool[Levels.Count];
+        foreach (var code in Codes)
+        {
+            used[code] = true;
+        }
+
+        return [.. Levels.Index().Skip(1).Where(level => used[level.Index]).Select(level => level.Item)];
+    }
+
     /// <summary>The code of a word, or -1 when no cell could hold it.</summary>
     public int CodeOf(string level)
     {

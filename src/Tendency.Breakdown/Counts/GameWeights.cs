@@ -71,11 +71,7 @@ public sealed record GameWeights(IReadOnlyDictionary<string, double> ByGame, str
             new Tally(all.Sum(g => g.Tally.Count), all.Sum(g => g.Tally.Plays)), share, plays, OneProportion.Wilson(share * plays, plays, level));
     }
 
-    private static string[] GamesOf(PlayLog plays)
-    {
-        var games = plays.Category(ColumnNames.Game);
-        return [.. games.Levels.Skip(1).Where(game => games.Codes.Contains((ushort)games.CodeOf(game)))];
-    }
+    private static string[] GamesOf(PlayLog plays) => plays.Category(ColumnNames.Game).UsedLevels();
 }
 
 /// <summary>A share in which some games count more.</summary>

@@ -70,11 +70,7 @@ public sealed record StudiedPlays(string Subject, Unit Unit, PlayLog Plays, IRea
         && !Charted(log, ColumnNames.Offense).Contains(team, StringComparer.OrdinalIgnoreCase)
         && Charted(log, ColumnNames.Defense).Contains(team, StringComparer.OrdinalIgnoreCase);
 
-    private static string[] Charted(PlayLog log, string column)
-    {
-        var teams = log.Category(column);
-        return [.. teams.Levels.Skip(1).Where(team => teams.Codes.Contains((ushort)teams.CodeOf(team)))];
-    }
+    private static string[] Charted(PlayLog log, string column) => log.Category(column).UsedLevels();
 
     private static string? SubjectOf(PlayLog log, WeekPlan week, IReadOnlyList<Condition> only, string teamColumn, out string problem)
     {

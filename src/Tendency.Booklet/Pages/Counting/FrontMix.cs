@@ -27,13 +27,7 @@ internal static class FrontMix
     /// <summary>Success a front allows on a family's runs and on all others, each in their present proportion; null where either is not charted.</summary>
     public static (double With, double Without)? OfFamily(FrontMatrix matrix, int front, RunFamily family)
     {
-        double? Allowed(bool inside)
-        {
-            var cells = Enumerable.Range(0, matrix.Mix.Cells.Count).Where(cell => family.Holds(matrix.Mix.Cells[cell].Scheme) == inside).ToArray();
-            var total = cells.Sum(cell => matrix.Mix.Cells[cell].Count);
-            return total > 0 ? cells.Sum(cell => matrix.Mix.Cells[cell].Count / total * matrix[front, cell].SuccessAllowed) : null;
-        }
-
-        return Allowed(true) is { } with && Allowed(false) is { } without ? (with, without) : null;
+        var cells = Enumerable.Range(0, matrix.Mix.Cells.Count).ToLookup(cell => family.Holds(matrix.Mix.Cells[cell].Scheme));
+        return matrix.Allowed(front, [.. cells[true]]) is { } with && matrix.Allowed(front, [.. cells[false]]) is { } without ? (with, without) : null;
     }
 }

@@ -12,7 +12,7 @@ public static class SelfScout
     public static SelfScoutReport Run(StudiedPlays studied, SelfScoutOptions options)
     {
         var plays = ScoutColumns.AddTo(studied.Plays);
-        var games = GamesOf(plays);
+        var games = plays.Category(ColumnNames.Game).UsedLevels();
         var missing = new List<(string, string)>();
         var tells = new List<SelfTell>();
         var searched = 0;
@@ -42,11 +42,5 @@ public static class SelfScout
 
         var ranked = tells.OrderByDescending(t => t.Cost).ThenBy(t => t.Tell.PValue).ThenBy(t => t.Tell.Situation, StringComparer.Ordinal);
         return new SelfScoutReport(studied.Unit, games, plays.Rows, [.. ranked.Select((t, i) => t with { Rank = i + 1 })], searched, missing);
-    }
-
-    private static string[] GamesOf(PlayLog plays)
-    {
-        var games = plays.Category(ColumnNames.Game);
-        return [.. games.Levels.Skip(1).Where(game => games.Codes.Contains((ushort)games.CodeOf(game)))];
     }
 }

@@ -48,8 +48,8 @@ public sealed record FrontBreakEven(
             var count = inside.Sum(c => cells[c].Count);
             var now = OneProportion.Wilson(count, matrix.Mix.Runs, options.Level);
             var share = matrix.Mix.Runs > 0 ? count / matrix.Mix.Runs : 0;
-            var with = matrix.Fronts.Select((f, i) => count > 0 ? Allowed(matrix, i, inside) : Unseen(f, family, book, expected, options)).ToArray();
-            var without = matrix.Fronts.Select((_, i) => outside.Any(c => cells[c].Count > 0) ? Allowed(matrix, i, outside) : expected).ToArray();
+            var with = matrix.Fronts.Select((f, i) => matrix.Allowed(i, inside) ?? Unseen(f, family, book, expected, options)).ToArray();
+            var without = matrix.Fronts.Select((_, i) => matrix.Allowed(i, outside) ?? expected).ToArray();
             for (var a = 0; a < matrix.Fronts.Count; a++)
             {
                 for (var b = a + 1; b < matrix.Fronts.Count; b++)
@@ -79,13 +79,6 @@ public sealed record FrontBreakEven(
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static double Stops(double allowed) => Math.Round(1 - allowed, 12);
-
-    /// <summary>Success allowed over some cells in their present proportion.</summary>
-    private static double Allowed(FrontMatrix matrix, int front, int[] cells)
-    {
-        var total = cells.Sum(c => matrix.Mix.Cells[c].Count);
-        return cells.Sum(c => matrix.Mix.Cells[c].Count / total * matrix[front, c].SuccessAllowed);
-    }
 
     private static double Unseen(Front front, RunFamily family, FrontBook book, double expected, FrontOptions options) =>
         book.Schemes.Where(s => family.Holds(s) && book.IsRated(s.Name))

@@ -23,6 +23,15 @@ public sealed record FrontMatrix(IReadOnlyList<Front> Fronts, RunMix Mix, IReadO
 
     public MatrixCell this[int front, int cell] => Cells[front][cell];
 
+    /// <summary>Success a front allows over some cells of the mix, in their charted proportion; null when none of them is charted.</summary>
+    /// <param name="front">Index into <see cref="Fronts"/>.</param>
+    /// <param name="cells">Indexes into the mix's cells.</param>
+    public double? Allowed(int front, IReadOnlyCollection<int> cells)
+    {
+        var total = cells.Sum(cell => Mix.Cells[cell].Count);
+        return total > 0 ? cells.Sum(cell => Mix.Cells[cell].Count / total * this[front, cell].SuccessAllowed) : null;
+    }
+
     /// <summary>Expected success of the offense in every cell.</summary>
     internal double[,] Means()
     {
