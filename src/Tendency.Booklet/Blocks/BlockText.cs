@@ -3,7 +3,7 @@ using System.Text;
 namespace Tendency.Booklet.Blocks;
 
 /// <summary>Pages as plain text: what every block says, mark by mark, without sizes. Golden tests read it, and so can a person.</summary>
-public static class BlockText
+internal static class BlockText
 {
     /// <summary>All pages of a booklet, in order.</summary>
     public static string Of(ScoutingBooklet booklet)

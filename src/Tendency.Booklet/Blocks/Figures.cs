@@ -5,7 +5,7 @@ using Tendency.Inference.Intervals;
 namespace Tendency.Booklet.Blocks;
 
 /// <summary>How numbers are written, everywhere: ordinary rounding (halves up), a true minus sign, an en dash between limits, never 0% or 100% unless exactly so.</summary>
-public static class Figures
+internal static class Figures
 {
     public const string Minus = "−";
 

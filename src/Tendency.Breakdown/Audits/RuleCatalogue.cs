@@ -4,7 +4,7 @@ using Tendency.Breakdown.Problems;
 namespace Tendency.Breakdown.Audits;
 
 /// <summary>Every rule that reading and auditing charts can break, in one list. To add one: a line in its family, its check, a chart in sample-logs/problems.</summary>
-public static class RuleCatalogue
+internal static class RuleCatalogue
 {
     internal static IReadOnlyList<CheckedRule> Checked { get; } =
         [.. DriveRules.All, .. RowRules.All, .. PairRules.All, .. GameRules.All, .. WordRules.All];

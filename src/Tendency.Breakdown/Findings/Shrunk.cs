@@ -13,7 +13,7 @@ namespace Tendency.Breakdown.Findings;
 public sealed record ShrunkShare(Tally Tally, double Share, Interval Likely, double Parent);
 
 /// <summary>Estimates for situations with few plays: for ranking and recommending, where a raw 4 of 4 would beat an 18 of 20.</summary>
-public static class Shrunk
+internal static class Shrunk
 {
     /// <summary>
     /// Backs off along all plays → first condition → first and second → ...; a level's strength is fitted to its siblings (the other values

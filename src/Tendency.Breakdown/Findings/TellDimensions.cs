@@ -4,7 +4,7 @@ using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 namespace Tendency.Breakdown.Findings;
 
 /// <summary>The dimensions a tell may be made of: what a defense can know of the offense before the snap.</summary>
-public static class TellDimensions
+internal static class TellDimensions
 {
     /// <summary>Charted columns and the situations a staff meets over.</summary>
     /// <remarks>

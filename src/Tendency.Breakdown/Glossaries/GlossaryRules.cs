@@ -3,7 +3,7 @@ using Tendency.Breakdown.Problems;
 namespace Tendency.Breakdown.Glossaries;
 
 /// <summary>The rules that a staff's own glossary file can break.</summary>
-public static class GlossaryRules
+internal static class GlossaryRules
 {
     public static readonly Rule UnreadableGlossary = new("T301", Severity.Error, "the glossary can not be read",
         "Save it as CSV with the columns canonical, kind, aliases, family.", "The first filled row must name canonical and kind.");

@@ -3,7 +3,7 @@ using Tendency.Breakdown.Problems;
 namespace Tendency.Breakdown.Glossaries;
 
 /// <summary>Whether one word may be a slip of the hand for another.</summary>
-public static class TypingSlip
+internal static class TypingSlip
 {
     /// <summary>
     /// Short words are codes (GT and GH, IZ and OZ) and never slips of each other, nor are words that differ in a digit (cover 2 and cover 3);

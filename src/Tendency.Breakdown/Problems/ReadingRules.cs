@@ -1,7 +1,7 @@
 namespace Tendency.Breakdown.Problems;
 
 /// <summary>The rules that reading a file can break: T00x and T01x about the file, T02x about corrections, T1xx about a cell.</summary>
-public static class ReadingRules
+internal static class ReadingRules
 {
     public static readonly Rule UnreadableFile = new("T001", Severity.Error, "the file can not be read as a chart",
         "Save it again as CSV (UTF-8) or xlsx.", "The bytes are neither text with a delimiter nor a workbook.");

@@ -1,7 +1,7 @@
 namespace Tendency.Breakdown.Weeks;
 
 /// <summary>Names of files as a week file may write them: in its own folder or below.</summary>
-public static class FolderFile
+internal static class FolderFile
 {
     /// <summary>Why a name is refused, to follow "which"; null when it stays in the folder. Whether it is a link that leads out is the opener's to see.</summary>
     public static string? Refusal(string name)

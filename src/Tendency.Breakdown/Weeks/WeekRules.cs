@@ -3,7 +3,7 @@ using Tendency.Breakdown.Problems;
 namespace Tendency.Breakdown.Weeks;
 
 /// <summary>The rules a week file can break: T05x. None stops the reading; what is valid is used.</summary>
-public static class WeekRules
+internal static class WeekRules
 {
     public static readonly Rule NotToml = new("T050", Severity.Error, "a line of the week file can not be read",
         "Write key = value; text stands in quotes, a list in [ ], a date as 2026-10-24.", "The file is read as TOML 1.0; the line is skipped and the rest is read.");

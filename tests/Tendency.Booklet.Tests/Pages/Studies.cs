@@ -1,6 +1,5 @@
 using System.Text;
 using Tendency.Booklet.Pages;
-using Tendency.Booklet.Tests.Infra;
 using Tendency.Breakdown.Audits;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Charts.Reading;

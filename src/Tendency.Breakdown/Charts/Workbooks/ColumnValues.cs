@@ -3,7 +3,7 @@ using Tendency.Breakdown.Charts.Columns;
 namespace Tendency.Breakdown.Charts.Workbooks;
 
 /// <summary>What a column takes, in a line.</summary>
-public static class ColumnValues
+internal static class ColumnValues
 {
     public static string Of(ChartColumn column) => column.Kind switch
     {

@@ -2,7 +2,7 @@ namespace Tendency.Breakdown.Counts.Scripts;
 
 /// <summary>Whole numbers in given proportions by largest remainders (Hamilton's method).</summary>
 /// <remarks>Each part gets its quota seats × count / total rounded down, then the parts with the largest remainders one more: no part is a whole seat off its quota.</remarks>
-public static class LargestRemainder
+internal static class LargestRemainder
 {
     /// <param name="counts">Not negative; at least one positive unless <paramref name="seats"/> is 0.</param>
     /// <param name="seats">How many to hand out.</param>

@@ -3,7 +3,7 @@ using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 namespace Tendency.Breakdown.Findings.SelfScouts;
 
 /// <summary>What punishes whoever sits on a tell: the call that starts like the one they expect. Common practice; the staff's own book comes first.</summary>
-public static class Counters
+internal static class Counters
 {
     /// <param name="column">Outcome's column.</param>
     /// <param name="value">What they expect.</param>
