@@ -11,7 +11,6 @@ public partial class HouseTests
     [InlineData("Tendency.Inference", "Functions Intervals Comparisons Information Multiplicity Shrinkage Clusters Scores Forecasts Agreement Games")]
     [InlineData("Tendency.Breakdown", "Problems Weeks Glossaries Charts Situations Audits Counts Findings Fronts")]
     [InlineData("Tendency.Booklet", "Blocks Lettering Marks Plots Pdf Html Pages")]
-    [InlineData("Tendency", "Output Input Commands")]
     public void Folders_UseOnlyThoseBeforeThem(string project, string folderOrder)
     {
         var order = folderOrder.Split(' ');
