@@ -1,10 +1,12 @@
+using Tendency.Tests.Shared;
+
 namespace Tendency.Tests.Commands;
 
 public sealed class SelfScoutCommandTests : IDisposable
 {
     private readonly TendencyProgram _tendency = new();
 
-    private static string Sample(string folder) => Path.Combine(House.Repository.Root, "sample-logs", folder);
+    private static string Sample(string folder) => Checkout.SampleLogs(folder);
 
     public void Dispose() => _tendency.Dispose();
 
