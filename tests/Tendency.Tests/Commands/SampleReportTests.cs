@@ -1,5 +1,5 @@
 using Tendency.Booklet.Pdf;
-using Tendency.Tests.House;
+using Tendency.Tests.Shared;
 
 namespace Tendency.Tests.Commands;
 
@@ -13,14 +13,14 @@ public sealed class SampleReportTests : IDisposable
     [Fact]
     public void Booklet_SampleSeason_SaysWhatTheReportSaysAndReadsBackWithoutFault()
     {
-        var ran = _tendency.Run("booklet", Path.Combine(Repository.Root, "sample-logs/port-halden"), "-o", "now.pdf");
-        var again = _tendency.Run("booklet", Path.Combine(Repository.Root, "sample-logs/port-halden"), "-o", "again.pdf");
+        var ran = _tendency.Run("booklet", Checkout.SampleLogs("port-halden"), "-o", "now.pdf");
+        var again = _tendency.Run("booklet", Checkout.SampleLogs("port-halden"), "-o", "again.pdf");
 
         Assert.Equal(0, ran.ExitCode);
         Assert.Equal(0, again.ExitCode);
         Assert.Equal(File.ReadAllBytes(Path.Combine(_tendency.Folder, "now.pdf")), File.ReadAllBytes(Path.Combine(_tendency.Folder, "again.pdf")));
         var now = Inspect(Path.Combine(_tendency.Folder, "now.pdf"));
-        var report = Inspect(Path.Combine(Repository.Root, "reports/port-halden.pdf"));
+        var report = Inspect(Path.Combine(Checkout.Root, "reports/port-halden.pdf"));
         Assert.Empty(now.Findings);
         Assert.Equal(report.Pages.Select(page => page.Text), now.Pages.Select(page => page.Text));
     }
