@@ -16,7 +16,7 @@ internal static class BookletStudy
     // The page prints whole percents: 999 draws give a p-value of 5% to within a point.
     private const int SteadinessDraws = 999;
 
-    // Whole percents again; the guess command grows five times as many.
+    // Whole percents again; the guess command grows five times as many and weighs its models.
     private const int GuessTrees = 60;
 
     public static Study Of(ChartedWeek week, StudiedPlays studied, int seed)
@@ -26,7 +26,7 @@ internal static class BookletStudy
         var tellOptions = TellOptions.Default with { Shuffles = 0, Level = level };
 
         // Each finding is a function of the plays and the seed alone, so they may be made side by side.
-        var guess = Task.Run(() => Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Trees = GuessTrees, Seed = seed, Level = level }));
+        var guess = Task.Run(() => Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Trees = GuessTrees, Weighs = false, Seed = seed, Level = level }));
         var steadiness = Task.Run(() => SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws));
         var fronts = FrontStudy.Of(week, studied, seed);
         return new Study(studied, week.Log, week.Read, week.Week)

@@ -11,12 +11,14 @@ internal static class BlendedModel
     private const int MostFolds = 5;
 
     private static readonly double[] s_precisions = [8, 24, 64];
+    // A quarter to the forest, the rest to the regressions alike.
+    private static readonly double[] s_fixedShares = [0.25, 0.25, 0.25, 0.25];
     private static readonly double[] s_forestShares = [0, 0.25, 0.5];
 
     /// <returns>Probability of each outcome for each play asked about.</returns>
     public static double[][] Forecast(GuessGround ground, int[] learn, int[] ask, GuessOptions options)
     {
-        var shares = Weigh(ground, learn, options);
+        var shares = options.Weighs ? Weigh(ground, learn, options) : s_fixedShares;
         var parts = s_precisions.Select(precision => Regression(ground, learn, ask, precision)).Append(Forest(ground, learn, ask, options.Trees, options.Seed)).ToArray();
         return Mix(parts, shares);
     }

@@ -21,7 +21,7 @@ public sealed record FrontOptions
     public int Draws { get; init; } = 100_000;
 
     /// <summary>Draws for each line of the front card, where the last digit is not printed.</summary>
-    public int CardDraws { get; init; } = 5_000;
+    public int CardDraws { get; init; } = 2_000;
 
     public int Seed { get; init; } = 1;
 
