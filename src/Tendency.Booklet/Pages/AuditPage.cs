@@ -55,7 +55,8 @@ internal static class AuditPage
             Cells.Text(group.Key.Severity.ToString().ToLowerInvariant()),
             Cells.Count(group.Count()),
             Cells.Text(Place(group.First())),
-            Cells.Text(group.First().Message)))]) { Caption = "Findings of the audit" };
+            Cells.Text(group.First().Message)))])
+    { Caption = "Findings of the audit" };
 
     private static string Place(Problem problem) => problem.Place.Line > 0 ? $"{problem.Place.File}, line {problem.Place.Line}" : problem.Place.File;
 
@@ -99,7 +100,8 @@ internal static class AuditPage
                 Cells.Count(files.Codes.Count((ushort)files.CodeOf(name))),
                 Cells.Count(Count(problems, name, Severity.Error)),
                 Cells.Count(Count(problems, name, Severity.Warning)),
-                Cells.Count(Count(problems, name, Severity.Note))))]) { Caption = "Findings by chart" };
+                Cells.Count(Count(problems, name, Severity.Note))))])
+        { Caption = "Findings by chart" };
     }
 
     private static int Count(IReadOnlyList<Problem> problems, string file, Severity severity) =>

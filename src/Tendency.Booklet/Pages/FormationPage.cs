@@ -62,7 +62,8 @@ internal static class FormationPage
                 var run = study.RunShare(spot.Plays);
                 var name = spot.Remark.Length == 0 ? spot.Name : $"{spot.Name} ({spot.Remark})";
                 return new TableRow(Cells.Name(name), Cells.Count(run.Plays), Cells.Strip(run), new ShareCell(run) { Form = ShareForm.OneLine }) { Plays = study.ListOf(spot.Plays) };
-            })]) { Caption = "Run share by the back's side" };
+            })])
+        { Caption = "Run share by the back's side" };
     }
 
     private static Panel PanelOf(Study study, Situation formation, bool backs)
@@ -102,7 +103,8 @@ internal static class FormationPage
             {
                 var run = study.RunShare(row.Plays);
                 return new TableRow(Cells.Text(row.Name), Cells.Strip(run), Cells.ShareLine(run)) { Plays = study.ListOf(row.Plays) };
-            })]) { Bare = true, Caption = "Run share" };
+            })])
+        { Bare = true, Caption = "Run share" };
     }
 
     private static Panel Taken(Study study, Situation[] formations, Situation[] spots)

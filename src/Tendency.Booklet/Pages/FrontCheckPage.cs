@@ -55,7 +55,8 @@ internal static class FrontCheckPage
         var order = check.Ranking.Ranks.Select(rank => (Rank: rank, Index: check.Matrix.Fronts.Index().First(front => front.Item.Name == rank.Front).Index));
         var share = new TableRow([
             Cells.Text(RichText.Strong("Their mix"), "share, runs"),
-            .. schemes.Select(scheme => new HeatCell(Figures.Percent(scheme.Runs / check.Matrix.Mix.Runs), $"n = {Figures.Number(scheme.Runs, 0)}", HeatStep.None))]) { Kind = RowKind.Total };
+            .. schemes.Select(scheme => new HeatCell(Figures.Percent(scheme.Runs / check.Matrix.Mix.Runs), $"n = {Figures.Number(scheme.Runs, 0)}", HeatStep.None))])
+        { Kind = RowKind.Total };
         return new Table(columns, [share, .. order.Select(front => RowOf(check, front.Rank, front.Index, schemes))]) { Caption = "Success allowed by front and scheme", RowHeight = 31 };
     }
 

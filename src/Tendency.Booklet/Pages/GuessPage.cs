@@ -59,7 +59,8 @@ internal static class GuessPage
             {
                 var right = Right(study, row, line);
                 return new TableRow(Cells.Name(Name(row.Model)), Cells.Strip(right), new ShareCell(right) { Form = ShareForm.OneLine }, Cells.Figure(Figures.Number(Math.Max(0, row.BitsSaved), 2)));
-            })]) { Caption = "Guesses by model" };
+            })])
+        { Caption = "Guesses by model" };
     }
 
     private static string Name(string model) => model switch
@@ -94,7 +95,8 @@ internal static class GuessPage
                 new Column("Share, likely", 322, 130),
                 new Column("Bits saved", 460, 56, Align.Right),
             ],
-            rows) { Caption = "Readability by situation" };
+            rows)
+        { Caption = "Readability by situation" };
     }
 
     private static TableRow RowOf(Study study, Readability value, double overall)

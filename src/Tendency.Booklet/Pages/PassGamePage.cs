@@ -114,6 +114,7 @@ internal static class PassGamePage
         yield return new Heading("What they throw, and when", "counts of passes, the three most frequent");
         yield return new Table(
             [.. shown.Select((time, i) => new Column(time.Head, i * width, width - 20) { Remark = Words.Figured(time.Plays.Rows, "pass", "passes") })],
-            [new TableRow([.. shown.Select(time => Cells.Counts(Shares.Top(time.Plays, ColumnNames.PassConcept)))])]) { Caption = "Concepts by down" };
+            [new TableRow([.. shown.Select(time => Cells.Counts(Shares.Top(time.Plays, ColumnNames.PassConcept)))])])
+        { Caption = "Concepts by down" };
     }
 }

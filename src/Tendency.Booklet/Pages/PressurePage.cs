@@ -93,7 +93,8 @@ internal static class PressurePage
                 new Column("Yards", 336, 60, Align.Right),
                 new Column("Sacked", 416, 100),
             ],
-            [.. rows.Select(row => RowOf(study, row, line))]) { Caption = "Passes by rush" };
+            [.. rows.Select(row => RowOf(study, row, line))])
+        { Caption = "Passes by rush" };
     }
 
     private static TableRow RowOf(Study study, Situation row, double? line)

@@ -55,7 +55,8 @@ internal static class ProtectionPage
             Cells.Name(Words.Title(habit.Group)), Cells.Count(habit.Plays), Cells.Strip(ShareOf(habit)), new ShareCell(ShareOf(habit)) { Form = ShareForm.OneLine })
             {
                 Kind = i == 0 ? RowKind.Total : RowKind.Plain,
-            })]) { Caption = "Slide away from the back" };
+            })])
+    { Caption = "Slide away from the back" };
 
     private static IEnumerable<Block> Spots(Study study)
     {
@@ -77,7 +78,8 @@ internal static class ProtectionPage
                 Cells.Name(Words.Title(spot.Situation)),
                 Cells.Text($"{spot.Passes}, {Figures.Percent(spot.PassShare)}"),
                 Cells.Text(RichText.Strong(spot.ManSide == RunTo.ToBack ? "back's side" : "other side"), $"{Figures.Percent(new Share(spot.Count, spot.Plays))}, {spot.Count} of {spot.Plays}; {Figures.Range(spot.ManSideRange)}"),
-                Cells.Text(Words.Capital(spot.Call))))]) { Caption = "Pressure spots" };
+                Cells.Text(Words.Capital(spot.Call))))])
+        { Caption = "Pressure spots" };
     }
 
     private static IEnumerable<Block> Rushers(RusherPlan? plan)

@@ -65,7 +65,8 @@ internal static class TellsPage
                 new Column("Game by game", 380, 56),
                 new Column("Held out", 444, 72),
             ],
-            rows) { Caption = "Tells", RowHeight = 43.5 };
+            rows)
+        { Caption = "Tells", RowHeight = 43.5 };
     }
 
     private static TableRow RowOf(Study study, Found found, int rank)

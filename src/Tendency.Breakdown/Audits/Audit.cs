@@ -1,7 +1,7 @@
-using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Audits.Drives;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
 using Tendency.Breakdown.Weeks;

@@ -35,7 +35,8 @@ internal static class MixTable
                 Cells.Count(part.Share.Count),
                 Cells.Strip(part.Share),
                 Cells.ShareLine(part.Share, range: true),
-                .. more.Select(extra => extra.Cell(part.Value, own))]) { Plays = study.ListOf(own) };
+                .. more.Select(extra => extra.Cell(part.Value, own))])
+            { Plays = study.ListOf(own) };
         }).ToList();
         if (mix.OtherKinds > 0)
         {

@@ -83,7 +83,15 @@ internal static class UsualCalls
         var field = snap.YardsToGoal switch { >= 95 => -0.35, <= 2 => -0.5, <= 5 => -0.25, <= 10 => -0.1, _ => 0 };
         var people = snap.Personnel switch
         {
-            "10" => 0.5, "11" => 0.15, "12" => -0.3, "13" => -0.8, "20" => 0.1, "21" => -0.5, "22" => -1.2, "23" => -1.8, "00" or "01" or "02" => 1,
+            "10" => 0.5,
+            "11" => 0.15,
+            "12" => -0.3,
+            "13" => -0.8,
+            "20" => 0.1,
+            "21" => -0.5,
+            "22" => -1.2,
+            "23" => -1.8,
+            "00" or "01" or "02" => 1,
             _ => 0,
         };
         var empty = snap.BackSet != "empty" && snap.Family.Contains("empty", StringComparison.OrdinalIgnoreCase) ? 1.3 : 0;
