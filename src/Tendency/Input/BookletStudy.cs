@@ -27,6 +27,7 @@ internal static class BookletStudy
 
         // Each finding is a function of the plays and the seed alone, so they may be made side by side.
         var guess = Task.Run(() => Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Trees = GuessTrees, Weighs = false, Seed = seed, Level = level }));
+        var audit = Task.Run(() => Audit.Run(week.Read, week.Log, week.Week, week.Glossary));
         var steadiness = Task.Run(() => SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws));
         var fronts = FrontStudy.Of(week, studied, seed);
         return new Study(studied, week.Log, week.Read, week.Week)
@@ -35,7 +36,7 @@ internal static class BookletStudy
             Fronts = fronts.Check,
             FrontCard = fronts.Card(),
             Tells = [.. s_outcomes.Where(plays.IsCharted).Select(outcome => Tells.Search(plays, outcome, tellOptions))],
-            Audit = Audit.Run(week.Read, week.Log, week.Week, week.Glossary),
+            Audit = audit.GetAwaiter().GetResult(),
             Steadiness = steadiness.GetAwaiter().GetResult(),
             Guess = guess.GetAwaiter().GetResult(),
         };
