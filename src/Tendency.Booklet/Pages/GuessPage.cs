@@ -11,7 +11,7 @@ namespace Tendency.Booklet.Pages;
 /// <summary>How well can their calls be guessed before the snap, and where best?</summary>
 internal static class GuessPage
 {
-    private const int MostRows = 4;
+    private const int MostRows = 2;
 
     public static Page? Compose(Study study)
     {

@@ -52,7 +52,7 @@ internal static class AuditCommand
     private static string Text(AuditReport report)
     {
         var text = new StringWriter { NewLine = "\n" };
-        AuditText.Write(report, text);
+        AuditText.Write(report, text, "what --format csv -o FILE writes");
         return text.ToString();
     }
 
