@@ -34,7 +34,7 @@ internal static class GuessCommand
         var studied = week.Choose(request);
         var report = Guess.Run(studied.Plays, of, new GuessOptions { Forward = forward, Seed = request.Seed, Level = week.Week.Level });
         OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
-        NotCharted.Report(studied.Plays, [of]);
+        NotCharted.Report(studied.Plays, [of], request.Quiet);
         Say(report, request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
     }

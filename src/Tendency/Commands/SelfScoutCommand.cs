@@ -62,7 +62,7 @@ internal static class SelfScoutCommand
             OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? SelfScoutText.Of(report, film) : TableText.Write(SelfScoutText.Table(report), request.Format));
         }
 
-        NotCharted.Report(studied.Plays, report.NotCharted.Select(n => n.Column).Where(ColumnNames.DerivedDimensions.Concat(ColumnCatalogue.All.Select(c => c.Name)).Contains));
+        NotCharted.Report(studied.Plays, report.NotCharted.Select(n => n.Column).Where(ColumnNames.DerivedDimensions.Concat(ColumnCatalogue.All.Select(c => c.Name)).Contains), request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
     }
 

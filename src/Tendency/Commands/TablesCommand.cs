@@ -51,7 +51,7 @@ internal static class TablesCommand
         var asked = options with { Level = week.Week.Level, HalfLifeGames = halfLife ?? week.Week.HalfLifeGames };
         var table = Table(FrequencyTable.Of(studied.Plays, by, of, asked), by);
         OutputFile.Write(request.Output, TableText.Write(table, request.Format));
-        NotCharted.Report(studied.Plays, [.. by, of]);
+        NotCharted.Report(studied.Plays, [.. by, of], request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
     }
 

@@ -43,7 +43,7 @@ internal static class TellsCommand
         var studied = week.Choose(request);
         var report = Tells.Search(studied.Plays, of, options with { Level = week.Week.Level, Seed = request.Seed });
         OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
-        NotCharted.Report(studied.Plays, [of, .. options.Dimensions]);
+        NotCharted.Report(studied.Plays, [of, .. options.Dimensions], request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
     }
 

@@ -5,9 +5,9 @@ namespace Tendency.Input;
 /// <summary>Says which of the columns asked for hold nothing.</summary>
 internal static class NotCharted
 {
-    public static void Report(PlayLog plays, IEnumerable<string> names)
+    public static void Report(PlayLog plays, IEnumerable<string> names, bool quiet)
     {
-        foreach (var name in names.Where(name => !plays.IsCharted(name)))
+        foreach (var name in names.Where(name => !quiet && !plays.IsCharted(name)))
         {
             Console.Error.WriteLine($"not charted: {name}");
         }

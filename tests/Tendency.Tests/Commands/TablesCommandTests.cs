@@ -82,6 +82,7 @@ public sealed class TablesCommandTests : IDisposable
 
         Assert.Equal("motion,outcome,plays,count,share,low,high\n", ran.Output);
         Assert.Contains("not charted: motion", ran.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("not charted", _tendency.Run("tables", "chart.csv", "--by", "motion", "--of", "call", "--quiet").Error, StringComparison.Ordinal);
         Assert.NotEqual(2, ran.ExitCode);
     }
 
