@@ -14,6 +14,7 @@ public class GapLedgerTests
         from attachedPlay in new[] { 0, 2 }
         from attachedBack in new[] { 0, 1 }
         from offBall in new[] { 0, 1 }
+        from wings in new[] { 0, 1 }
         from empty in scheme.Insert == InsertKind.BackLeads ? new[] { false, true } : [false]
         from runTo in front.SetBy == SetBy.Back ? new RunTo?[] { RunTo.Away, null } : [RunTo.ToBack]
         select (front, scheme, new Surface
@@ -21,6 +22,8 @@ public class GapLedgerTests
             AttachedPlay = attachedPlay,
             AttachedBack = attachedBack,
             OffBall = offBall,
+            WingPlay = wings,
+            WingBack = attachedBack * wings,
             IsEmpty = empty,
             RunTo = runTo,
             Strength = attachedPlay >= attachedBack ? Flank.Play : Flank.Back,
@@ -50,9 +53,10 @@ public class GapLedgerTests
     {
         foreach (var (front, scheme, surface) in Everything())
         {
-            var blockers = 5 + surface.AttachedPlay + surface.AttachedBack + scheme.Insert switch
+            // A wing blocks where he stands or where he is brought: he is counted once.
+            var blockers = 5 + surface.AttachedPlay + surface.AttachedBack + surface.WingPlay + surface.WingBack + scheme.Insert switch
             {
-                InsertKind.Always => 1,
+                InsertKind.Always => surface.OffBall == 0 && surface.WingPlay + surface.WingBack > 0 ? 0 : 1,
                 InsertKind.IfOffBall => surface.OffBall,
                 InsertKind.BackLeads => surface.IsEmpty ? 0 : 1,
                 _ => 0,

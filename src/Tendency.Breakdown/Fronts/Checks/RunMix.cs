@@ -40,11 +40,12 @@ public sealed record RunMix(IReadOnlyList<MixCell> Cells, double Runs, Dirichlet
     /// <summary>Cells that were charted at all, the commonest first.</summary>
     public IEnumerable<MixCell> Charted => Cells.Where(c => c.Count > 0).OrderByDescending(c => c.Count);
 
-    /// <summary>The surface and tag a scheme was run with most often to a side; the earliest among equals.</summary>
+    /// <summary>The surface and tag a scheme was run with most often to a side, else where the back gave no side; the earliest among equals.</summary>
     private static (Surface? Surface, Tag Tag) Usual(IReadOnlyList<ChartedRun> runs, RunScheme scheme, RunTo side)
     {
-        var seen = runs.Where(r => r.Scheme == scheme && r.RunTo == side && r.Surface is not null).GroupBy(r => (r.Surface, r.Tag));
-        var most = seen.MaxBy(g => g.Count());
+        var charted = runs.Where(r => r.Scheme == scheme && r.Surface is not null).ToLookup(r => r.RunTo);
+        var seen = charted.Contains(side) ? charted[side] : charted[null];
+        var most = seen.GroupBy(r => (r.Surface, r.Tag)).MaxBy(g => g.Count());
         return most is null ? (null, Tag.None) : most.Key;
     }
 }

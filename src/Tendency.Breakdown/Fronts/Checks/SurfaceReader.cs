@@ -7,8 +7,11 @@ namespace Tendency.Breakdown.Fronts.Checks;
 /// <summary>Reads the surface of a charted run, seen from the run.</summary>
 internal sealed class SurfaceReader(PlayLog log)
 {
+    private const string TwoTightSameSide = "two tight same side";
+
     private readonly CategoryColumn _attached = log.Category(ColumnNames.Attached);
     private readonly CategoryColumn _wing = log.Category(ColumnNames.Wing);
+    private readonly CategoryColumn _family = log.Category(ColumnNames.FormationFamily);
     private readonly CategoryColumn _runSide = log.Category(ColumnNames.RunSide);
     private readonly CategoryColumn _strength = log.Category(ColumnNames.Strength);
     private readonly CategoryColumn _personnel = log.Category(ColumnNames.Personnel);
@@ -29,15 +32,20 @@ internal sealed class SurfaceReader(PlayLog log)
         var other = side == "L" ? "R" : "L";
         var wing = _wing[row];
         var secondBack = _personnel[row] is { Length: 2 } people && people[0] is >= '2' and <= '9';
+        var tightEnds = attached is "L" or "R" && wing != attached && _family[row] == TwoTightSameSide ? 2 : 1;
         return new Surface
         {
-            AttachedPlay = Holds(attached, side) ? 1 : 0,
-            AttachedBack = Holds(attached, other) ? 1 : 0,
-            OffBall = (Holds(wing, side) ? 1 : 0) + (secondBack ? 1 : 0),
+            AttachedPlay = Holds(attached, side) ? tightEnds : 0,
+            AttachedBack = Holds(attached, other) ? tightEnds : 0,
+            WingPlay = IsWing(side) ? 1 : 0,
+            WingBack = IsWing(other) ? 1 : 0,
+            OffBall = (Holds(wing, side) && !IsWing(side) ? 1 : 0) + (secondBack ? 1 : 0),
             IsEmpty = _backSet[row] == "empty" || _backAt[row] == "none",
             Strength = Strong(row, attached, wing) == other ? Flank.Back : Flank.Play,
             RunTo = RunToWords.Parse(_runTo[row]),
         };
+
+        bool IsWing(string flank) => Holds(wing, flank) && Holds(attached, flank);
     }
 
     /// <summary>The tight end's side when he is alone, else the charted strength, else the wing's; empty when nothing tells.</summary>

@@ -45,6 +45,7 @@ public sealed record GapLedger(
     public static GapLedger Of(
         Front front, RunScheme scheme, Surface surface, Tag tag = Tag.None, Shell shell = Shell.TwoDeep, NoseRule? nose = null)
     {
+        surface = surface.Left(scheme);
         var gaps = GapPicture.Of(scheme, surface, tag);
         var lineup = Lineup.Of(front, scheme, surface, tag, shell, gaps, nose);
         var play = new FlankCount(gaps.Play.Count, lineup.Count(Flank.Play, false), lineup.Count(Flank.Play, true));

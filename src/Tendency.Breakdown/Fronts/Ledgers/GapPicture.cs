@@ -16,7 +16,7 @@ internal sealed record Gap(string Label, int From, int To)
 /// </remarks>
 internal sealed record GapPicture(IReadOnlyList<Gap> Play, IReadOnlyList<Gap> Back)
 {
-    private static readonly string[] Letters = ["A", "B", "C", "D", "E"];
+    private static readonly string[] Letters = ["A", "B", "C", "D", "E", "F"];
 
     public static GapPicture Of(RunScheme scheme, Surface surface, Tag tag)
     {

@@ -12,6 +12,12 @@ public sealed record Surface
     /// <summary>Off-ball men who can block at the play's side: a wing or off-ball tight end there, or a second back.</summary>
     public int OffBall { get; init; }
 
+    /// <summary>Off-line men just outside an attached tight end of the play's side: blockers of the surface unless the scheme brings them in.</summary>
+    public int WingPlay { get; init; }
+
+    /// <summary>The same on the backside.</summary>
+    public int WingBack { get; init; }
+
     /// <summary>No back in the backfield, so no back can lead.</summary>
     public bool IsEmpty { get; init; }
 
@@ -26,4 +32,21 @@ public sealed record Surface
 
     /// <summary>Gaps of a side before anybody moves: two linemen outside the center, each attached man, and one (rule R1).</summary>
     public int BaseGaps(Flank flank) => 3 + (flank == Flank.Play ? AttachedPlay : AttachedBack);
+
+    /// <summary>The surface a scheme leaves: a wing it brings in comes off the ball, every other one lengthens his side.</summary>
+    /// <remarks>Whoever crosses comes from the side he leaves; a second back or an off-ball tight end goes before a wing. Common practice, no source.</remarks>
+    internal Surface Left(RunScheme scheme)
+    {
+        var brings = OffBall == 0 && (scheme.Insert == InsertKind.Always || (scheme.Insert == InsertKind.IfOffBall && WingPlay > 0));
+        var fromPlay = brings && WingPlay > 0 && (scheme.InsertWord != "wrap" || WingBack == 0);
+        var fromBack = brings && WingBack > 0 && !fromPlay;
+        return this with
+        {
+            AttachedPlay = AttachedPlay + WingPlay - (fromPlay ? 1 : 0),
+            AttachedBack = AttachedBack + WingBack - (fromBack ? 1 : 0),
+            OffBall = OffBall + (fromPlay || fromBack ? 1 : 0),
+            WingPlay = 0,
+            WingBack = 0,
+        };
+    }
 }
