@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Tendency.Breakdown.Charts;
-using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Situations;
 using Tendency.Input;
 using Tendency.Output;
@@ -10,11 +9,20 @@ namespace Tendency.Commands;
 /// <summary>The front check: which front against this run game.</summary>
 internal static class FrontsCommand
 {
+    private static readonly (string Option, string Description, Func<FrontStudy, (OutputTable Table, string Remark)> Table)[] s_tables =
+    [
+        ("--matrix", "Every front against every run scheme and side: rating, film, both, and the gap ledger.", FrontTables.Matrix),
+        ("--break-even", "For each pair of fronts, the share of a run family at which the answer turns.", FrontTables.BreakEven),
+        ("--card", "The front card: situation, their call odds, our front, how sure, second choice.", FrontTables.Card),
+        ("--ledger", "Who has each gap against the runs they have shown: at the snap, late, or nobody.", FrontTables.Ledger),
+        ("--shells", "What two-deep, invert, cloud, buzz and man free change in the ledger.", FrontTables.Shells),
+        ("--options", "How often reads, bash, options and throws off a defender ask for one man more, by situation.", FrontTables.Options),
+        ("--extra-fitter", "Who has the second runner in each front and shell.", FrontTables.ExtraFitter),
+        ("--agreement", "Where the gap ledger and the ratings point in opposite ways, and how far they agree in rank.", FrontTables.Agreement),
+    ];
+
     public static Command Create()
     {
-        var matrix = new Option<bool>("--matrix") { Description = "Every front against every run scheme and side: rating, film, both, and the gap ledger." };
-        var breakEven = new Option<bool>("--break-even") { Description = "For each pair of fronts, the share of a run family at which the answer turns." };
-        var card = new Option<bool>("--card") { Description = "The front card: situation, their call odds, our front, how sure, second choice." };
         var film = new Option<string?>("--film") { Description = "Charts of the snaps our own defense faced: what our fronts gave up there counts too.", HelpName = "CHARTS" };
         var command = new ChartCommand(
             "fronts",
@@ -23,32 +31,39 @@ internal static class FrontsCommand
             "sample-logs/port-halden --break-even",
             "sample-logs/port-halden --matrix --format csv -o matrix.csv",
             "sample-logs/port-halden --film sample-logs/our-team/defense",
-            "sample-logs/port-halden --only back_side=weak")
-        { matrix, breakEven, card, film };
+            "sample-logs/port-halden --only back_side=weak");
+        var asked = s_tables.Select(table => (Option: new Option<bool>(table.Option) { Description = table.Description }, table.Table)).ToArray();
+        foreach (var (option, _) in asked)
+        {
+            command.Add(option);
+        }
+
+        command.Add(film);
         command.Validators.Add(result =>
         {
-            if (((bool[])[result.GetValue(matrix), result.GetValue(breakEven), result.GetValue(card)]).Count(asked => asked) > 1)
+            if (asked.Count(table => result.GetValue(table.Option)) > 1)
             {
-                result.AddError("--matrix, --break-even and --card are three tables; ask for one.");
+                result.AddError($"{string.Join(", ", s_tables.SkipLast(1).Select(table => table.Option))} and {s_tables[^1].Option} are different tables; ask for one.");
             }
         });
         var common = new CommonOptions().AddTo(command);
         command.SetAction(parsed => Run(
             common.Read(parsed),
             parsed.GetValue(film),
-            parsed.GetValue(matrix) ? Matrix : parsed.GetValue(breakEven) ? BreakEven : parsed.GetValue(card) ? Card : Ranking));
+            asked.Where(table => parsed.GetValue(table.Option)).Select(table => table.Table).FirstOrDefault(FrontTables.Ranking)));
         return command;
     }
 
-    private static int Run(Request request, string? film, Func<FrontStudy, OutputTable> table)
+    private static int Run(Request request, string? film, Func<FrontStudy, (OutputTable Table, string Remark)> tableOf)
     {
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
         var study = FrontStudy.Of(week, studied, request.Seed, film is null ? null : OwnFilm(request, film));
-        OutputFile.Write(request.Output, TableText.Write(table(study), request.Format));
+        var (table, remark) = tableOf(study);
+        OutputFile.Write(request.Output, TableText.Write(table, request.Format));
         if (!request.Quiet && request.Format == OutputFormat.Text)
         {
-            Console.Error.WriteLine($"{study.Check.Ranking.Verdict}. Ratings assume equal players and correct technique: they rank questions for the staff, they do not choose the call.");
+            Console.Error.WriteLine(remark);
         }
 
         return ProblemReport.Write(week.With(study.Plan.Problems), studied, request.Quiet);
@@ -59,32 +74,4 @@ internal static class FrontsCommand
         var own = request with { Charts = [charts], Week = null, Only = [] };
         return ChartedWeek.From(own).Choose(own, Unit.Defense).Plays;
     }
-
-    private static OutputTable Ranking(FrontStudy study) => new(
-        ["front", "success_allowed", "low", "high", "probability_best", "rank"],
-        [.. study.Check.Ranking.Ranks.Select(r => (object?[])[r.Front, r.SuccessAllowed, r.Low, r.High, r.ProbabilityBest, r.Rank])]);
-
-    private static OutputTable Matrix(FrontStudy study) => new(
-        ["front", "run_scheme", "side", "plays", "successes", "prior", "success_allowed", "low", "high", "ledger"],
-        [
-            .. study.Check.Matrix.Cells.SelectMany(row => row).Select(c => (object?[])
-                [c.Front, c.RunScheme, c.Side.Word(), c.Plays, c.Successes, c.Prior, c.SuccessAllowed, c.Low, c.High, c.Ledger]),
-        ]);
-
-    private static OutputTable BreakEven(FrontStudy study) => new(
-        ["front_a", "front_b", "family", "share_now", "low", "high", "break_even_share", "better_below", "better_above"],
-        [
-            .. study.Check.BreakEvens.Select(b => (object?[])
-                [b.FrontA, b.FrontB, b.Family, b.ShareNow, b.Low, b.High, b.BreakEvenShare, b.BetterBelow, b.BetterAbove]),
-        ]);
-
-    private static OutputTable Card(FrontStudy study) => new(
-        ["situation", "plays", "run_share", "low", "high", "top_runs", "front", "success_allowed", "probability_best", "verdict", "second", "cost"],
-        [
-            .. study.Card().Select(c => (object?[])
-            [
-                c.Situation, c.Plays, c.RunShare, c.RunShareRange.Low, c.RunShareRange.High, string.Join(", ", c.TopRuns.Select(t => $"{t.Run} {t.Plays}")),
-                c.Front, c.SuccessAllowed, c.Sure, c.Verdict, c.Second, c.Cost,
-            ]),
-        ]);
 }

@@ -65,7 +65,7 @@ internal static class TableText
     {
         var cells = table.Rows.Select(row => row.Select(Shown).ToArray()).Prepend([.. table.Columns]).ToArray();
         var widths = table.Columns.Select((_, i) => cells.Max(row => row[i].Length)).ToArray();
-        var right = table.Columns.Select((_, i) => table.Rows.Any(row => row[i] is int or double)).ToArray();
+        var right = table.Columns.Select((_, i) => table.Rows.Any(row => row[i] is int or double or decimal)).ToArray();
         var text = new StringBuilder();
         foreach (var row in cells)
         {

@@ -17,7 +17,15 @@ internal static class GapAssignment
         var men = lineup.Now.Where(d => d.Flank == flank).ToList();
         var taken = new Defender?[gaps.Count];
         var spare = new List<Defender>();
+        var late = new HashSet<int>();
         var baseGaps = gaps.Max(g => g.To) + 1;
+        var edge = WaitsFor(flank, gaps, lineup, men);
+        if (edge is not null)
+        {
+            taken[^1] = edge;
+            late.Add(gaps.Count - 1);
+        }
+
         foreach (var man in Order(men))
         {
             var gap = man.Role switch
@@ -37,8 +45,7 @@ internal static class GapAssignment
             }
         }
 
-        var late = new HashSet<int>();
-        foreach (var man in lineup.Late.Where(d => d.Flank == flank))
+        foreach (var man in lineup.Late.Where(d => d.Flank == flank && d != edge))
         {
             // From depth a man comes to the edge; only the free safety to the play fills inside.
             var gap = flank == Flank.Back || man.Name.StartsWith("outside", StringComparison.Ordinal) ? LastOpen(taken) : FirstOpen(taken);
@@ -56,6 +63,12 @@ internal static class GapAssignment
         var fits = gaps.Select((g, i) => new GapFit(flank, g.Label, taken[i]?.Name ?? "", late.Contains(i))).ToArray();
         return (fits, [.. spare.Select(d => d.Name)]);
     }
+
+    /// <summary>The outside safety where the side is short and nobody sets its edge: linebackers stay inside him, whatever pulls.</summary>
+    private static Defender? WaitsFor(Flank flank, IReadOnlyList<Gap> gaps, Lineup lineup, List<Defender> men) =>
+        men.Count < gaps.Count && !men.Exists(d => d.Role == Role.Overhang || (d.Role == Role.Line && Technique.SetsEdge(d.Technique)))
+            ? lineup.Late.FirstOrDefault(d => d.Flank == flank && d.Name.StartsWith("outside", StringComparison.Ordinal))
+            : null;
 
     /// <summary>Overhangs, then the edge men of the line from the outside in, then inside men, then linebackers with the playside one first.</summary>
     private static IEnumerable<Defender> Order(List<Defender> men) =>

@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Fronts.Ledgers;
 
 namespace Tendency.Breakdown.Fronts.Options;
@@ -17,6 +18,11 @@ public sealed record OptionFitter(string Front, Shell Shell, string ReadMan, str
         var look = (surface ?? new Surface { AttachedPlay = 1 }) with { RunTo = RunTo.Away };
         return [.. fronts.SelectMany(f => Shells(f).Select(shell => Fit(f, scheme, look, shell)))];
     }
+
+    /// <summary>The surface their reads, bash and options are run from most often; null when none is charted.</summary>
+    public static Surface? UsualSurface(RunSample sample) =>
+        sample.Runs.Where(r => r.Surface is not null && OptionKinds.Of(r) is OptionKind.Read or OptionKind.Bash or OptionKind.Option)
+            .GroupBy(r => r.Surface! with { RunTo = null }).MaxBy(g => g.Count())?.Key;
 
     private static Shell[] Shells(Front front) => front.HasThreeSafeties ? Enum.GetValues<Shell>() : [Shell.TwoDeep];
 
