@@ -109,17 +109,25 @@ internal sealed class Letters
         return Ellipsis;
     }
 
-    /// <summary>Wraps to the width; a word wider than a line is broken where it must. Beyond <paramref name="mostLines"/> the last line ends in ….</summary>
+    /// <summary>Wraps to the width; a word wider than a line is broken where it must. Beyond <paramref name="mostLines"/> the last line ends in …. The last line is no lone word where the lines before can spare one.</summary>
     public IReadOnlyList<TextLine> Wrap(RichText text, double size, double width, int mostLines = int.MaxValue, bool allBold = false)
     {
-        var setter = new LineSetter(this, size, width);
-        foreach (var run in text.Runs)
-        {
-            var words = run.Anchor is null ? run.Text : run.Text.TrimEnd() + "\u00A0" + PageNumber(run.Anchor);
-            setter.Add(Printable(words), new Style(size, run.Bold || allBold), run.Anchor);
-        }
+        var runs = text.Runs.Select(run => (
+            Words: Printable(run.Anchor is null ? run.Text : run.Text.TrimEnd() + "\u00A0" + PageNumber(run.Anchor)),
+            Style: new Style(size, run.Bold || allBold),
+            run.Anchor)).ToList();
+        return Rag.WithoutOrphan(Fill, width, mostLines);
 
-        return setter.Finish(mostLines);
+        IReadOnlyList<TextLine> Fill(double room, int most)
+        {
+            var setter = new LineSetter(this, size, room);
+            foreach (var (words, style, anchor) in runs)
+            {
+                setter.Add(words, style, anchor);
+            }
+
+            return setter.Finish(most);
+        }
     }
 
     public IReadOnlyList<TextLine> Wrap(string text, Style style, double width, int mostLines = int.MaxValue) =>

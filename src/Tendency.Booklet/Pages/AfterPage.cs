@@ -32,7 +32,7 @@ internal static class AfterPage
         }
 
         var limits = study.Week.Boundaries;
-        return new Page("after", "After a long play or a loss", CallFinding.Of(study, rows, "What just happened does not change their call: no row leaves the team rate."))
+        return new Page("after", "After a long play or a loss", CallFinding.Of(study, rows, "No sure change of call after what just happened: every row could be the team rate."))
         {
             Deck = CallTable.Deck,
             Blocks =

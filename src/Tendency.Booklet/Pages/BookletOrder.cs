@@ -31,7 +31,7 @@ public static class BookletOrder
         new("Money downs", "third-down", "Third down", [], ThirdDownPage.Compose) { WhenEmpty = "no third down" },
         new("Money downs", "red-zone", "Red zone", [ColumnNames.BallOn], RedZonePage.Compose) { WhenEmpty = "no play in the red zone" },
         new("Money downs", "backed-up", "Backed up", [ColumnNames.BallOn], BackedUpPage.Compose) { WhenEmpty = "no snap inside their own 20" },
-        new("Money downs", "tries", "Two-point tries", [], TriesPage.Compose) { WhenEmpty = "none, or few: then they close the red-zone page" },
+        new("Money downs", "tries", "Two-point tries", [], TriesPage.Compose) { WhyEmpty = TriesPage.WhyEmpty },
         new("Tells", "tells", "Tells", [], TellsPage.Compose) { WhenEmpty = "no situation had enough plays to search" },
         new("Tells", "guess", "How readable they are", [], GuessPage.Compose) { WhenEmpty = "it takes two games, one to learn from and one to guess" },
         new("How sure", "steadiness", "Steadiness", [], SteadinessPage.Compose) { WhenEmpty = "it takes three games" },

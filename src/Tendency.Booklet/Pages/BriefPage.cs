@@ -49,7 +49,7 @@ internal static class BriefPage
         yield return new KeyFigure("Run share", study.Of(study.Runs));
         if (plays.IsCharted(ColumnNames.Success))
         {
-            yield return new KeyFigure("Plays that gained enough", study.Of(plays, ColumnNames.Success, "yes"));
+            yield return new KeyFigure("Gained enough", study.Of(plays, ColumnNames.Success, "yes"));
             yield return new KeyFigure($"Long plays, {limits.ExplosiveRun}+ / {limits.ExplosivePass}+", study.Of(plays, ColumnNames.Explosive, "yes"));
             yield return new KeyFigure("Third downs converted", study.Of(plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes"));
         }
@@ -68,7 +68,7 @@ internal static class BriefPage
         {
             yield return new Heading("What they do");
             yield return Paragraph.Lead(RichText.Strong($"No habit stands out in {Words.Figured(study.Plays.Rows, "play")}.") +
-                $" {Claims.Tried(study)} situations and directions were looked at; every one could be the team's own rate.");
+                $" {Claims.Tried(study)} situations and directions were looked at; none with eight plays or more is sure to leave the team's own rate.");
             yield break;
         }
 
@@ -77,7 +77,10 @@ internal static class BriefPage
             [.. claims.Select(claim => new Evidence(claim.Sentence, claim.Share, claim.Unit, claim.LineName, Support(study, claim)) { Plays = study.ListOf(claim.Plays.Where(claim.Column, claim.Value)) })]);
         if (claims.Count < Choice.Most)
         {
-            yield return Paragraph.Note($"No other habit is sure: {Claims.Tried(study)} situations and directions were looked at.");
+            var again = Claims.All(study).Count(claim => claim.Share.Lean() == Lean.Above) - claims.Count;
+            yield return Paragraph.Note(
+                (again == 0 ? "No other habit is sure" : $"{Words.Capital(Words.Counted(again, "more lean is", "more leans are"))} sure, on plays or subjects named above")
+                + $": {Claims.Tried(study)} situations and directions were looked at.");
         }
     }
 
@@ -107,11 +110,11 @@ internal static class BriefPage
     {
         var games = study.ByGame(claim.Plays, claim.Column, claim.Value).Where(game => game.Plays > 0).ToArray();
         var same = games.Count(game => game.Value > claim.Share.Baseline);
-        var steady = games.Length < 2 ? "" : same == games.Length ? $"In all {Words.Number(games.Length)} games. " : $"In {same} of {games.Length} games. ";
+        var steady = games.Length < 2 ? "" : $"So in {(same == games.Length ? $"all {Words.Number(games.Length)}" : $"{same} of {games.Length}")} games. ";
         var done = claim.Plays.Where(claim.Column, claim.Value);
         var calls = CrossTab.Values(done, claim.Value == "pass" || claim.Column == ColumnNames.SlideTo ? ColumnNames.PassConcept : ColumnNames.RunScheme)
             .Take(2).Select(call => $"{Words.Plain(call.Value)} {call.Count}").ToArray();
-        var most = calls.Length == 0 ? "" : $"{Words.Capital(string.Join(", ", calls))}. ";
+        var most = calls.Length == 0 ? "" : $"Most: {string.Join(", ", calls)}. ";
         RichText text = steady + most;
         return study.Anchors.Contains(claim.Anchor) ? text + RichText.PageOf(claim.Anchor) + "." : text;
     }

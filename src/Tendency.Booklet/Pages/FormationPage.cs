@@ -36,7 +36,7 @@ internal static class FormationPage
             Blocks =
             [
                 .. Summary(study, charted, spots),
-                new SmallMultiples([.. kept.Select(row => PanelOf(study, row, backs)), Taken(study, kept, spots)]),
+                new SmallMultiples([.. Panels(study, kept, backs), Taken(study, kept, spots)]),
                 .. Rest(study, charted, formations, kept),
             ],
         };
@@ -66,14 +66,25 @@ internal static class FormationPage
         { Caption = "Run share by the back's side" };
     }
 
-    private static Panel PanelOf(Study study, Situation formation, bool backs)
+    private static IEnumerable<Panel> Panels(Study study, Situation[] formations, bool backs)
+    {
+        const int Across = 3;
+        return formations.Chunk(Across).SelectMany(row =>
+        {
+            var height = row.Max(formation => FormationPicture.HeightOf(Family(formation)));
+            return row.Select(formation => PanelOf(study, formation, backs, height));
+        });
+    }
+
+    private static string Family(Situation formation) => CrossTab.Values(formation.Plays, ColumnNames.FormationFamily).Select(value => value.Value).FirstOrDefault("");
+
+    private static Panel PanelOf(Study study, Situation formation, bool backs, double pictureHeight)
     {
         var run = study.RunShare(formation.Plays);
-        var family = CrossTab.Values(formation.Plays, ColumnNames.FormationFamily).Select(value => value.Value).FirstOrDefault("");
         string[] spots = ["weak", "middle", "strong"];
         var seen = spots.Where(spot => formation.Plays.Where(ColumnNames.BackSide, spot).Rows > 0).ToArray();
         var body = new List<Block>();
-        if (FormationPicture.Of(family, seen) is { } picture)
+        if (FormationPicture.Of(Family(formation), seen, pictureHeight) is { } picture)
         {
             body.Add(picture);
         }

@@ -13,6 +13,9 @@ public sealed record PageEntry(string Section, string Anchor, string Name, IRead
     /// <summary>Why there is no page although its columns are charted: "no third down".</summary>
     public string WhenEmpty { get; init; } = "no such plays";
 
+    /// <summary>The same, where it depends on the charts; null = <see cref="WhenEmpty"/> always.</summary>
+    public Func<Study, string>? WhyEmpty { get; init; }
+
     /// <summary>Speaks of the other pages, so it is composed after them.</summary>
     public bool SumsUp { get; init; }
 }

@@ -78,7 +78,7 @@ internal static class PressurePage
         var blitz = study.Of(rows[3].Plays, ColumnNames.Success, "yes", line);
         return blitz.Plays < Share.FewestPlays
             ? $"Too few passes against five or more rushers to read: {blitz.Plays}."
-            : $"No rush is sure to hurt them: {Figures.Percent(blitz)} gained enough against five or more, likely {Figures.Range(blitz)}.";
+            : $"No rush is sure to hurt them: against five or more {Figures.Percent(blitz)} gained enough, likely {Figures.Range(blitz)}.";
     }
 
     private static Table Outcomes(Study study, Situation[] rows, PlayLog charted)

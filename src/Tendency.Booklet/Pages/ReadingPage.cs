@@ -85,7 +85,7 @@ internal static class ReadingPage
         yield return new Heading("Pages left out, and why");
         var gone = study.Placed.Where(placed => placed.Page is null).Select(placed => placed.Missing.Count > 0
             ? $"{placed.Entry.Name}: {Words.Join(placed.Missing)} not charted"
-            : $"{placed.Entry.Name}: {placed.Entry.WhenEmpty}").ToArray();
+            : $"{placed.Entry.Name}: {placed.Entry.WhyEmpty?.Invoke(study) ?? placed.Entry.WhenEmpty}").ToArray();
         yield return new Paragraph(gone.Length == 0 ? "None: every page stands." : string.Join("; ", gone) + ".", TextStyle.Deck);
     }
 

@@ -14,7 +14,7 @@ internal static class SteadinessPage
 
     public static Page? Compose(Study study)
     {
-        var habits = study.Steadiness.OrderByDescending(habit => habit.Moved).Take(MostPanels).ToArray();
+        var habits = study.Steadiness.OrderByDescending(habit => habit.Moved).ThenBy(LuckOf).Take(MostPanels).ToArray();
         if (habits.Length == 0)
         {
             return null;
@@ -57,15 +57,20 @@ internal static class SteadinessPage
         var games = habit.Games.Select(game => study.Of(game.Tally, all.Value)).ToArray();
         return new Panel(habit.Habit.Name, Figures.Percent(all), [GamePlot.Of(study, all, games, names, names.Length <= MostLabelled)])
         {
-            Subtitle = habit switch
-            {
-                { Changed: true, ChangeAfter: int after } => $"changed after game {after}, {Luck(habit.ChangeP ?? 1)} by luck alone",
-                { Moved: true } => $"moved, {Luck(habit.SpreadP)} by luck alone",
-                _ => $"steady, {Luck(habit.SpreadP)} by luck alone",
-            },
+            Subtitle = $"{Verdict(habit)}, {Luck(LuckOf(habit))} by luck alone",
             Marked = habit.Moved,
         };
     }
+
+    private static string Verdict(Steadiness habit) => habit switch
+    {
+        { Changed: true, ChangeAfter: int after } => $"changed after game {after}",
+        { Moved: true } => "moved",
+        _ => "steady",
+    };
+
+    /// <summary>The chance the verdict was reached by: the one printed and sorted by.</summary>
+    private static double LuckOf(Steadiness habit) => habit.Changed ? habit.ChangeP ?? 1 : habit.SpreadP;
 
     private static string Luck(double chance) => chance < .01 ? "under 1%" : Figures.Percent(chance);
 }

@@ -47,7 +47,7 @@ internal static class TargetsPage
         return Headline.Of(
             leads
                 ? $"The {Words.Plain(first.Value)} is their first target: {Figures.CountOf(first.Share)}."
-                : $"No target stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} {part.Share.Count}"))} of {Figures.Count(mix.Plays)} lead.",
+                : $"No target stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} {part.Share.Count}"))} of {Figures.Count(mix.Plays)} passes.",
             thirdLeads ? $"On third down it is the {Words.Plain(one!.Value)}." : "");
     }
 
@@ -87,7 +87,7 @@ internal static class TargetsPage
 
         const double First = 66;
         var width = (516 - First) / targets.Length;
-        yield return new Heading("When he gets it", "counts of passes, the three most frequent");
+        yield return new Heading("What each is thrown", "counts of passes, the three most frequent");
         yield return new Table([new Column("By", 0, First - 6), .. targets.Select((target, i) => new Column(Words.Title(target), First + (i * width), width - 10))], rows) { Caption = "Concept, formation and coverage by target" };
     }
 }

@@ -25,7 +25,7 @@ internal static class TellsPage
         var not = tells.Where(found => !found.Tell.HeldUp).Take(MostTells - held.Length).ToArray();
         return new Page("tells", "Tells", Finding(study, tells, held))
         {
-            Deck = "Ranked by how far the likely range clears the usual rate (tick). Dot solid, percent bold: its range leaves the usual rate out.",
+            Deck = "Ranked by how far the likely range clears the usual rate (tick). Solid dot, bold percent: differs from it.",
             Blocks = tells.Length == 0 ? [Nothing(study)] : [TableOf(study, held, not), Paragraph.Note(Notes(study, tells.Length - held.Length - not.Length))],
         };
     }
@@ -82,7 +82,7 @@ internal static class TellsPage
             Cells.Strip(share),
             new ShareCell(share) { Form = ShareForm.WithBase },
             Cells.Spark(games, tell.BaseShare),
-            heldOut.None ? Cells.Text("not found without", "any one game") : new ShareCell(heldOut) { Form = ShareForm.Stacked })
+            heldOut.None ? Cells.Text("not found with", "a game left out") : new ShareCell(heldOut) { Form = ShareForm.Stacked })
         {
             Plays = plays,
         };
@@ -90,7 +90,7 @@ internal static class TellsPage
 
     // Said against the usual: a rate under it is a habit not to.
     private static string Outcome(Found found) =>
-        found.Tell.Difference < 0 ? $"{SituationWords.Outcome(found.Column, found.Tell.Outcome)} less" : SituationWords.Outcome(found.Column, found.Tell.Outcome);
+        Words.Plain(SituationWords.Outcome(found.Column, found.Tell.Outcome)) + (found.Tell.Difference < 0 ? " less" : "");
 
     private static RichText Notes(Study study, int others)
     {

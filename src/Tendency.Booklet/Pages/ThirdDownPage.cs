@@ -28,7 +28,7 @@ internal static class ThirdDownPage
             [
                 .. Plot(study, third),
                 new Heading("By yards to go"),
-                TwoShareTable.Of(study, "Third and", "Converted", ColumnNames.Success, third, bands.Prepend(Situation.Total(third, "All third"))),
+                TwoShareTable.Of(study, "Third and", "Converted", ColumnNames.Success, third, bands.Prepend(Situation.Total(third, "All"))),
                 .. Looks(study, third),
             ],
         };

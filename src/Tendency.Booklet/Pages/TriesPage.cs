@@ -19,6 +19,8 @@ internal static class TriesPage
         return tries.Rows == 0 || !StandAlone(study, tries.Rows) ? null : new Page("tries", "Two-point tries", $"They have gone for two {Times(tries.Rows)}.") { Blocks = [.. List(study)] };
     }
 
+    internal static string WhyEmpty(Study study) => Tries(study).Rows == 0 ? "none" : "few, they close the red-zone page";
+
     internal static bool StandAlone(Study study, int tries) => tries >= OwnPage || !study.Plays.IsCharted(ColumnNames.FieldZone);
 
     private static string Times(int tries) => tries switch { 1 => "once", 2 => "twice", _ => $"{Words.Number(tries)} times" };

@@ -4,7 +4,7 @@ using Tendency.Booklet.Lettering;
 namespace Tendency.Booklet.Pdf;
 
 /// <summary>Sets blocks in type: one line a kind of block.</summary>
-internal sealed class BlockSetter(Letters letters)
+internal sealed class BlockSetter(Letters letters, bool tight = false)
 {
     public SetFlow Flow(IReadOnlyList<Block> blocks, double width)
     {
@@ -26,7 +26,7 @@ internal sealed class BlockSetter(Letters letters)
         Paragraph paragraph => SetText.Of(paragraph, letters, width),
         Table table => SetTable.Of(table, width, letters, ruled: before is not Heading),
         KeyFigures figures => KeyFigureSetter.Set(figures, width, letters),
-        EvidenceList list => EvidenceSetter.Set(list, width, letters),
+        EvidenceList list => EvidenceSetter.Set(list, width, letters, tight),
         Bars bars => SmallSetters.Bars(bars, width, letters),
         EmptyState empty => SmallSetters.Empty(empty, width, letters),
         PlayListing listing => SmallSetters.Listing(listing, width, letters),

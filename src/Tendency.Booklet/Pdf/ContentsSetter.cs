@@ -40,11 +40,21 @@ internal static class ContentsSetter
         return rows;
     }
 
+    /// <summary>The finding as far as its sentences go, then as far as a comma or colon: it ends where a thought ends, and only a single long thought is cut.</summary>
+    private static IReadOnlyList<TextLine> Shortened(string finding, double width, int lines, Letters letters)
+    {
+        var ends = Enumerable.Range(0, Math.Max(0, finding.Length - 1)).Where(i => finding[i + 1] == ' ').Reverse().ToArray();
+        var shorter = ends.Where(i => finding[i] == '.').Select(i => finding[..(i + 1)])
+            .Concat(ends.Where(i => finding[i] is ':' or ';' or ',').Select(i => finding[..i] + "."));
+        return shorter.Prepend(finding).Select(words => letters.Wrap(words, Finding, width)).FirstOrDefault(set => set.Count <= lines)
+            ?? letters.Wrap(finding, Finding, width, lines);
+    }
+
     private static SetPicture Row(Page page, double width, Letters letters, bool dense)
     {
         const double Leading = 12.5;
         var name = letters.Wrap(page.Name, Name, FindingLeft - 12, dense ? 1 : 2);
-        var finding = letters.Wrap(page.Headline, Finding, width - FindingLeft - NumberWidth, dense ? 1 : 2);
+        var finding = Shortened(page.Headline, width - FindingLeft - NumberWidth, dense ? 1 : 2, letters);
         var baseline = dense ? 12 : 13.5;
         var height = (Math.Max(Math.Max(name.Count, finding.Count), 1) * Leading) + (dense ? 5 : 8);
         return new SetPicture(height, (ink, x, y) =>

@@ -9,12 +9,17 @@ namespace Tendency.Booklet.Pdf;
 internal static class EvidenceSetter
 {
     private const double TextLeft = 23;
-    private const double StripWidth = 152;
-    private const double Overhang = 10;
+    private const double SupportLeading = 13;
+    private const double StripWidth = 146;
+    private const double Overhang = 16;
     private static readonly StripAxis Axis = new(0, 1, [0, .25, .5, .75, 1]);
     private static readonly Style Small = new(7.5);
 
-    public static SetBlock Set(EvidenceList list, double width, Letters letters)
+    /// <param name="list">What to set.</param>
+    /// <param name="width">Points.</param>
+    /// <param name="letters">Measures.</param>
+    /// <param name="tight">Claims as close as their words and marks allow, to keep a list on its page.</param>
+    public static SetBlock Set(EvidenceList list, double width, Letters letters, bool tight)
     {
         var stripLeft = width - StripWidth - Overhang;
         var head = new SetPicture(18, (ink, x, y) =>
@@ -26,17 +31,17 @@ internal static class EvidenceSetter
                 ink.Text(x + stripLeft + (Axis.Ticks[i] * StripWidth), y + 12, TableHead.Label(Axis, i), Small, Align.Center);
             }
         });
-        return new SetRows([.. list.Claims.Select((claim, i) => new Placed(0, SetClaim(claim, i, width, stripLeft, letters)))], head);
+        return new SetRows([.. list.Claims.Select((claim, i) => new Placed(0, SetClaim(claim, i, width, stripLeft, letters, tight)))], head);
     }
 
-    private static SetPicture SetClaim(Evidence claim, int index, double width, double stripLeft, Letters letters)
+    private static SetPicture SetClaim(Evidence claim, int index, double width, double stripLeft, Letters letters, bool tight)
     {
-        var room = stripLeft - TextLeft - 24;
+        var room = stripLeft - TextLeft - 16;
         var sentence = letters.Wrap(claim.Claim, new Style(13.5, Bold: true), room, 3);
         var evidence = letters.Wrap(EvidenceWords(claim), 11, room, 2);
-        var support = letters.Wrap(claim.Support, 10, room, 3);
-        var textHeight = (sentence.Count * 16) + (evidence.Count * 14) + (support.Count * 13.5);
-        var height = Math.Max(70, textHeight + 24);
+        var support = letters.Wrap(claim.Support, 9.5, room, 5);
+        var textHeight = (sentence.Count * 16) + (evidence.Count * 14) + (support.Count * SupportLeading);
+        var height = tight ? Math.Max(63, textHeight + 15) : Math.Max(70, textHeight + 24);
         return new SetPicture(height, (ink, x, y) =>
         {
             if (index > 0)
@@ -44,13 +49,13 @@ internal static class EvidenceSetter
                 ink.Rule(x, y, width, 0.3);
             }
 
-            var baseline = y + 21;
+            var baseline = y + (tight ? 17 : 21);
             ink.Text(x, baseline + 1, (index + 1).ToString(CultureInfo.InvariantCulture), new Style(17, Bold: true));
             ink.Lines(x + TextLeft, baseline, sentence, 16);
             baseline += (sentence.Count * 16) + 2;
             ink.Lines(x + TextLeft, baseline, evidence, 14);
             baseline += evidence.Count * 14;
-            ink.Lines(x + TextLeft, baseline, support, 13.5);
+            ink.Lines(x + TextLeft, baseline, support, SupportLeading);
             DrawStrip(ink, claim, x + stripLeft, y, height);
         });
     }
@@ -95,7 +100,7 @@ internal static class EvidenceSetter
     /// <summary>The percent to the right of the bar, else to its left, else above the dot; never on the comparison line.</summary>
     private static void DrawPercent(Ink ink, Share share, double x, double middle, double low, double high)
     {
-        const double Clear = 5;
+        const double Clear = 4;
         var style = new Style(11, share.Differs || share.Baseline is null);
         var text = Figures.Percent(share);
         var width = ink.Letters.Width(text, style);

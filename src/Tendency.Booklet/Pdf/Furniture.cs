@@ -28,6 +28,12 @@ internal static class Furniture
         var middle = booklet.LikelyMeans + (ink.Letters.Replaced.Count > 0 ? "  [U+…]: a letter our type lacks" : "");
         var middleWidth = ink.Letters.Width(ink.Letters.Printable(middle), Foot);
         var room = ((grid.Width - middleWidth) / 2) - 12;
+        if (sheet.Kind == PageKind.Sheet)
+        {
+            ink.Text(grid.Left, grid.FooterBaseline, middle, Foot); // the footprint stands in the title line
+            return;
+        }
+
         var footprint = ink.Letters.Cut(booklet.Footprint, Foot, Math.Max(room, grid.Width - right - middleWidth - 36));
         var left = ink.Text(grid.Left, grid.FooterBaseline, footprint, Foot);
         var centered = (grid.Width - middleWidth) / 2;

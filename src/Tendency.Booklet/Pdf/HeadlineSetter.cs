@@ -9,7 +9,6 @@ internal static class HeadlineSetter
 {
     private const double Leading = 20.4;
     private const double DeckLeading = 12.5;
-    private static readonly Style Headline = new(17, Bold: true);
     private static readonly Style Deck = new(9.5);
     private static readonly Style Small = new(8.5);
     private static readonly Style SmallBold = new(8.5, Bold: true);
@@ -50,7 +49,7 @@ internal static class HeadlineSetter
     private static SetPicture Below(double first, Page page, Letters letters)
     {
         var width = Grid.Portrait.Width;
-        var lines = letters.Wrap(page.Headline, Headline, width, 3);
+        var lines = HeadlineType.Set(page.Headline, letters);
         var deck = letters.Wrap(page.Deck, Deck, width, 3);
         var lastHeadline = first + (Math.Max(0, lines.Count - 1) * Leading);
         var last = deck.Count == 0 ? lastHeadline : lastHeadline + 16 + ((deck.Count - 1) * DeckLeading);
@@ -109,7 +108,7 @@ internal static class HeadlineSetter
         var room = width - letters.Width(footprint, SmallBold) - 16;
         return new SetPicture(32, (ink, x, y) =>
         {
-            var end = ink.Text(x, y + 13, letters.Cut(booklet.Opponent, Headline, room * 0.6), Headline);
+            var end = ink.Text(x, y + 13, letters.Cut(booklet.Opponent, HeadlineType.Style, room * 0.6), HeadlineType.Style);
             ink.Text(x + end + 6, y + 13, letters.Cut(page.Headline, plain, room - end - 6), plain);
             ink.Text(x + width, y + 13, footprint, SmallBold, Align.Right);
             ink.Rule(x, y + 20, width, 1.5);

@@ -16,7 +16,7 @@ internal sealed record SetPage(Page Content, IReadOnlyList<Placed> Items, SetBlo
 
 /// <summary>
 /// Places all content on sheets before anything is drawn, so that contents and "page x of y" know their numbers.
-/// Of a few ways to fill the sheets it takes the one that leaves the fewest less than half used.
+/// Of a few ways to fill the sheets it takes the one that leaves the fewest less than half used and parts the fewest pages.
 /// </summary>
 internal static class Paginator
 {
@@ -53,15 +53,16 @@ internal static class Paginator
         List<Sheet>? best = null;
         foreach (var openness in Openness)
         {
-            var plain = SheetFiller.Fill(pages, openness, new Dictionary<int, double>());
-            foreach (var sheets in EarlyEndsOf(pages, openness, plain).Prepend(plain))
+            var plain = SheetFiller.Fill(pages, new Filling(openness));
+            var whole = SheetFiller.Fill(pages, new Filling(openness) { PartsOnlyTallPages = true });
+            foreach (var sheets in EarlyEndsOf(pages, openness, plain).Prepend(whole).Prepend(plain))
             {
-                if (best is null || HalfEmpty(sheets) < HalfEmpty(best))
+                if (best is null || Faults(sheets) < Faults(best))
                 {
                     best = sheets;
                 }
 
-                if (HalfEmpty(best) == 0)
+                if (Faults(best) == 0)
                 {
                     return best;
                 }
@@ -75,15 +76,17 @@ internal static class Paginator
     private static IEnumerable<List<Sheet>> EarlyEndsOf(List<SetPage> pages, double openness, List<Sheet> plain)
     {
         var at = plain.FindLastIndex(sheet => sheet.HalfEmpty && sheet.IsContinued);
-        return at <= 0 ? [] : EarlyEnds.Select(end => SheetFiller.Fill(pages, openness, new Dictionary<int, double> { [at - 1] = end }));
+        return at <= 0 ? [] : EarlyEnds.Select(end => SheetFiller.Fill(pages, new Filling(openness) { Ends = new Dictionary<int, double> { [at - 1] = end } }));
     }
 
-    private static int HalfEmpty(List<Sheet> sheets) => sheets.Count(sheet => sheet.HalfEmpty);
+    /// <summary>A half-empty sheet is worth three pages parted: filling one must not part every page after it.</summary>
+    private static int Faults(List<Sheet> sheets) => sheets.Sum(sheet => (sheet.HalfEmpty ? 3 : 0) + (sheet.IsContinued ? 1 : 0));
 
     private static List<SetPage> SetPages(ScoutingBooklet booklet, Letters letters)
     {
         var setter = new BlockSetter(letters);
-        var pages = booklet.Pages.Select(page => Set(page, setter.Flow(page.Blocks, page.Kind == PageKind.Sheet ? Grid.Sheet.Width : Grid.Portrait.Width).Items)).ToList();
+        var tight = new BlockSetter(letters, tight: true);
+        var pages = booklet.Pages.Select(SetWhole).ToList();
         if (booklet.Contents && pages.Count > 0)
         {
             var contents = new Page(ContentsAnchor, "Contents", "Contents");
@@ -92,6 +95,16 @@ internal static class Paginator
         }
 
         return pages;
+
+        // A brief that runs over would part every page after it: then its claims stand closer.
+        SetPage SetWhole(Page page)
+        {
+            var grid = page.Kind == PageKind.Sheet ? Grid.Sheet : Grid.Portrait;
+            var set = Set(page, setter.Flow(page.Blocks, grid.Width).Items);
+            return page.Kind == PageKind.Brief && set.Headline.Height + set.Items.Sum(item => item.Gap + item.Block.Height) > grid.LastBlockBottom - grid.Top
+                ? Set(page, tight.Flow(page.Blocks, grid.Width).Items)
+                : set;
+        }
 
         SetPage Set(Page page, IReadOnlyList<Placed> items) =>
             new(page, items, HeadlineSetter.Set(page, booklet, letters), HeadlineSetter.Under(page, letters), HeadlineSetter.Continued(page, booklet, letters));

@@ -2,22 +2,31 @@ using Tendency.Booklet.Blocks;
 
 namespace Tendency.Booklet.Pdf;
 
+/// <summary>How sheets are filled.</summary>
+/// <param name="Openness">A page may begin on a sheet used up to this part.</param>
+internal sealed record Filling(double Openness)
+{
+    /// <summary>A page that goes onto a sheet of its own is never parted.</summary>
+    public bool PartsOnlyTallPages { get; init; }
+
+    /// <summary>Sheets (0 = first) that end early, as a part of the live height.</summary>
+    public IReadOnlyDictionary<int, double> Ends { get; init; } = new Dictionary<int, double>();
+}
+
 /// <summary>Fills sheets with pages in order, from top to bottom.</summary>
 internal sealed class SheetFiller
 {
     private const double Apart = 34; // between a page's end and the next page's heavy rule
-    private readonly double openness;
-    private readonly Dictionary<int, double> ends;
+    private readonly Filling filling;
     private readonly List<Sheet> sheets = [];
 
-    private SheetFiller(double openness, Dictionary<int, double> ends) => (this.openness, this.ends) = (openness, ends);
+    private SheetFiller(Filling filling) => this.filling = filling;
 
     /// <param name="pages">In order.</param>
-    /// <param name="openness">A page may begin on a sheet used up to this part.</param>
-    /// <param name="ends">Sheets (0 = first) that end early, as a part of the live height.</param>
-    public static List<Sheet> Fill(IReadOnlyList<SetPage> pages, double openness, Dictionary<int, double> ends)
+    /// <param name="filling">By which rules.</param>
+    public static List<Sheet> Fill(IReadOnlyList<SetPage> pages, Filling filling)
     {
-        var filler = new SheetFiller(openness, ends);
+        var filler = new SheetFiller(filling);
         foreach (var page in pages)
         {
             filler.Place(page, filler.Begin(page));
@@ -28,9 +37,10 @@ internal sealed class SheetFiller
 
     private Sheet Begin(SetPage page)
     {
-        if (sheets.Count > 0 && page.Content.Kind == PageKind.Inside && sheets[^1] is { } open && open.IsOpen && open.Used < openness)
+        if (sheets.Count > 0 && page.Content.Kind == PageKind.Inside && sheets[^1] is { } open && open.IsOpen && open.Used < filling.Openness)
         {
-            if (TakesSome(page, Bottom(open) - open.Cursor - Apart - page.Under.Height))
+            var room = Bottom(open) - open.Cursor - Apart - page.Under.Height;
+            if (filling.PartsOnlyTallPages && FitsASheet(page) ? HeightOf(page) <= room : TakesSome(page, room))
             {
                 open.Cursor += Apart;
                 open.Targets.Add((page.Content.Anchor, open.Cursor - 8));
@@ -44,6 +54,10 @@ internal sealed class SheetFiller
         sheet.Targets.Add((page.Content.Anchor, 0));
         return sheet;
     }
+
+    private static bool FitsASheet(SetPage page) => page.Headline.Height + HeightOf(page) <= page.Grid.LastBlockBottom - page.Grid.Top;
+
+    private static double HeightOf(SetPage page) => page.Items.Skip(1).Sum(item => item.Gap + item.Block.Height) + (page.Items.Count > 0 ? page.Items[0].Block.Height : 0);
 
     /// <summary>Whether the page's first block that is no heading goes into the room, whole or parted: a headline never stands alone.</summary>
     private static bool TakesSome(SetPage page, double room)
@@ -76,7 +90,7 @@ internal sealed class SheetFiller
     }
 
     private double Bottom(Sheet sheet) =>
-        ends.TryGetValue(sheets.IndexOf(sheet), out var part) ? sheet.Grid.Top + (part * (sheet.Grid.LastBlockBottom - sheet.Grid.Top)) : sheet.Grid.LastBlockBottom;
+        filling.Ends.TryGetValue(sheets.IndexOf(sheet), out var part) ? sheet.Grid.Top + (part * (sheet.Grid.LastBlockBottom - sheet.Grid.Top)) : sheet.Grid.LastBlockBottom;
 
     private void Place(SetPage page, Sheet sheet)
     {

@@ -22,6 +22,7 @@ internal static class Spacing
         (Heading, EmptyState) => 5,
         (Heading, Table) => 0,
         (Heading, _) => 5,
+        (Together, Paragraph) => 10,
         (_, Heading { Bare: true }) => 12,
         (_, Heading) => 18,
         (_, EvidenceList) => 14,

@@ -91,7 +91,7 @@ internal sealed class TableHead
         {
             var at = StripMarks.Place(axis, line, axisWidth);
             var wide = letters.Width(letters.Printable(axis.LineName), LineName);
-            var left = Math.Clamp(at - (wide / 2), 0, Math.Max(0, axisWidth - wide));
+            var left = NameLeft(axis, at, wide, axisWidth);
             ink.Text(x + left, baseline, axis.LineName, LineName);
             ink.Line(x + at, foot - 3.5, x + at, foot, 0.8);
             (nameFrom, nameTo) = (left - Room, left + wide + Room);
@@ -109,6 +109,22 @@ internal sealed class TableHead
                 ink.Text(x + at, baseline, Label(axis, i), Scale, Align.Center);
             }
         }
+    }
+
+    /// <summary>Centered on its line; moved aside where that leaves both ends of the scale their labels and the name still stands over the line.</summary>
+    private double NameLeft(StripAxis axis, double at, double wide, double axisWidth)
+    {
+        const double Room = 3.5;
+        var centered = Math.Clamp(at - (wide / 2), 0, Math.Max(0, axisWidth - wide));
+        if (axis.Ticks.Count < 2)
+        {
+            return centered;
+        }
+
+        var from = LabelSpan(axis, 0, axisWidth).To + Room;
+        var to = LabelSpan(axis, axis.Ticks.Count - 1, axisWidth).From - Room - wide;
+        var between = from <= to ? Math.Clamp(centered, from, to) : centered;
+        return between <= at && at <= between + wide ? between : centered;
     }
 
     /// <summary>The smallest step that labels both ends and keeps labels apart: 0, 20, 40, 60% rather than 0, 10, 30, 60%.</summary>

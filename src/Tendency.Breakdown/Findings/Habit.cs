@@ -27,7 +27,7 @@ public sealed record Habit(string Name, IReadOnlyList<Condition> When, string Co
         new("Inside zone, of runs", [], RunScheme, "inside zone"),
         new("Runs to the back", [], RunTo, "to back"),
         new("Slide to the back", [], SlideTo, "to back"),
-        new("Success", [], Success, "yes"),
+        new("Gained enough", [], Success, "yes"),
     ];
 
     private static Condition Where(string name, params string[] values) => new(name, values);

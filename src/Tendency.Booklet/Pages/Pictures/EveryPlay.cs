@@ -59,6 +59,8 @@ internal static class EveryPlay
         if (goalLine)
         {
             shapes.Add(new PathShape([new Spot(Width - 2, 2), new Spot(Width - 2, bottom - 2)], 2.4));
+            shapes.Add(new WordShape(Width, bottom + 7, "goal line", 7.5, Align: Align.Right));
+            bottom += 10;
         }
 
         return new Diagram(Width, bottom, shapes, Description(stacks, up, down, axis));

@@ -50,10 +50,14 @@ internal static class FormationPicture
     /// <summary>Backs in front of the deep one, in points from the center and down from the picture's top.</summary>
     internal static IReadOnlyList<(double X, double Y)> LeadBacks(string family) => s_leadBacks.GetValueOrDefault(family, []);
 
+    /// <summary>Height a picture of the family needs, in points.</summary>
+    public static double HeightOf(string family) => s_leadBacks.ContainsKey(family) ? 40 : 35;
+
     /// <param name="family">Glossary family of the formation.</param>
     /// <param name="spots">Back's sides seen: weak, middle, strong.</param>
+    /// <param name="height">Of all pictures beside one another, so that what stands under them stands level.</param>
     /// <returns>Null when the family has no picture.</returns>
-    public static Diagram? Of(string family, IReadOnlyCollection<string> spots)
+    public static Diagram? Of(string family, IReadOnlyCollection<string> spots, double height)
     {
         if (!s_receivers.TryGetValue(family, out var receivers))
         {
@@ -80,7 +84,6 @@ internal static class FormationPicture
             }
         }
 
-        var bottom = spots.Contains("middle") || s_leadBacks.ContainsKey(family) ? s_leadBacks.ContainsKey(family) ? 40 : 35 : 27;
-        return new Diagram(Width, bottom, shapes, $"{family}, back seen {(spots.Count == 0 ? "nowhere" : string.Join(", ", spots))}");
+        return new Diagram(Width, height, shapes, $"{family}, back seen {(spots.Count == 0 ? "nowhere" : string.Join(", ", spots))}");
     }
 }

@@ -44,7 +44,7 @@ internal static class ChangePage
     {
         var look = tell.Tell.Conditions.Count == 0 ? $"On all {tell.Question.Among}" : SituationWords.Of(tell.Tell.Conditions);
         return new Evidence(
-            $"{look}: {SituationWords.Outcome(tell.Question.Outcome, tell.Tell.Outcome)}.",
+            $"{look}: {Words.Plain(SituationWords.Outcome(tell.Question.Outcome, tell.Tell.Outcome))}.",
             study.Of(new Tally(tell.Tell.Count, tell.Tell.Plays), tell.Tell.BaseShare),
             tell.Question.Among,
             tell.IsHabit ? "even split" : "our usual rate",

@@ -23,7 +23,7 @@ internal static class OwnFrontsPage
         var all = new Tally(totals.Sum(row => row.Successes), totals.Sum(row => row.Plays));
         return new Page("own-fronts", "What our fronts gave up", Finding(study, totals, all))
         {
-            Deck = "Share of their runs that gained enough, runs seen five times. Line: against all our fronts. The same snaps are the film of the front check: fronts --film.",
+            Deck = "Share of their runs that gained enough, runs seen five times. Line: all our fronts. The front check counts the same snaps when it is given them (fronts --film).",
             Blocks =
             [
                 new Table(

@@ -15,7 +15,7 @@ internal static class OwnTellsPage
     public static Page? Compose(Study study, SelfScoutReport report) => report.Tells.Count == 0 ? null
         : new Page("own-tells", "All we give away", Finding(report))
         {
-            Deck = "Dot and bar: share and likely range; tick: our usual rate. Price: snaps a game they guess better. Break: snaps of the next game to call otherwise.",
+            Deck = "Dot and bar: share and likely range; tick: our usual rate. Price: snaps a game they guess better. Break: snaps of the next game to call otherwise, and whether that hides the tell on film, thins it or is not enough.",
             Blocks = [new Table(Columns, [.. report.Tells.GroupBy(t => t.Question.Name).SelectMany(question => Rows(study, question))]) { Caption = "Our tells" }],
         };
 
@@ -34,7 +34,7 @@ internal static class OwnTellsPage
         var first = report.Tells[0];
         var look = first.Tell.Conditions.Count == 0 ? $"all {first.Question.Among}" : SituationWords.Of(first.Tell.Conditions).ToLowerInvariant();
         return Headline.First(
-            $"{Words.Capital(Words.Counted(report.Tells.Count, "tell"))}; the dearest: {look}, {SituationWords.Outcome(first.Question.Outcome, first.Tell.Outcome)}.",
+            $"{Words.Capital(Words.Counted(report.Tells.Count, "tell"))}; the dearest: {look}, {Words.Plain(SituationWords.Outcome(first.Question.Outcome, first.Tell.Outcome))}.",
             $"{Words.Capital(Words.Counted(report.Tells.Count, "tell"))}.");
     }
 
@@ -48,17 +48,26 @@ internal static class OwnTellsPage
             yield return new TableRow(
                 Cells.Name(
                     tell.Tell.Conditions.Count == 0 ? $"All {tell.Question.Among}" : SituationWords.Of(tell.Tell.Conditions),
-                    SituationWords.Outcome(tell.Question.Outcome, tell.Tell.Outcome)),
+                    Words.Plain(SituationWords.Outcome(tell.Question.Outcome, tell.Tell.Outcome))),
                 Cells.Strip(share),
                 Cells.Share(share),
                 Cells.Figure(Figures.Number(tell.Cost)),
-                Cells.Text(Break(tell), tell.Break.CallsOnFilm is null ? tell.Break.CallsToThin is null ? "and again" : "thins it" : "hides it"),
+                Break(tell),
                 Cells.Text(tell.History.IsSeen ? Figures.CountOf(tell.History.SeenCount, tell.History.SeenPlays) : "old", Since(tell)))
             { Plays = study.ListOf(tell.Plays) };
         }
     }
 
-    private static string Break(SelfTell tell) => tell.Advice == Advice.Keep ? "keep it" : $"{tell.Break.NextGame} of {tell.Break.SnapsAGame}";
+    private static Cell Break(SelfTell tell) => tell switch
+    {
+        { Advice: Advice.Keep } => Cells.Text("keep it", "it wins"),
+        { Break: { NextGame: 0, CallsOnFilm: not null } } => Cells.Text("none", "the film hides it"),
+        { Break.CallsOnFilm: not null } => Cells.Text(Snaps(tell.Break), "hides it"),
+        { Break.CallsToThin: not null } => Cells.Text(Snaps(tell.Break), "thins it"),
+        _ => Cells.Text(Snaps(tell.Break), "not enough"),
+    };
+
+    private static string Snaps(BreakCount plan) => Figures.CountOf(plan.NextGame, plan.SnapsAGame);
 
     private static string Since(SelfTell tell) =>
         tell.History.Since.Length > 0 ? $"since {tell.History.Since}" : tell.History.Faded.Length > 0 ? $"less since {tell.History.Faded}" : "all season";

@@ -29,7 +29,7 @@ internal static class ChartQuality
         var charted = Filled.Columns.Where(study.Plays.IsCharted).Select(column => (Column: column, Filled: Filled.Of(study, column)))
             .Where(column => column.Filled.Plays >= Share.FewestPlays && column.Filled.Count < column.Filled.Plays)
             .OrderBy(column => column.Filled.Share).ThenBy(column => column.Column, StringComparer.Ordinal).ToArray();
-        return charted.Length == 0 ? "Every charted column is full." : $"Filled least: {charted[0].Column.Replace('_', ' ')}, {charted[0].Filled} {Filled.Among(charted[0].Column)}.";
+        return charted.Length == 0 ? "Every charted column is full." : $"Least filled: {charted[0].Column.Replace('_', ' ')}, {charted[0].Filled} {Filled.Among(charted[0].Column)}.";
     }
 
     private static RichText Link(Study study) => study.Anchors.Contains("reading") ? " " + RichText.PageOf("reading") + "." : RichText.Empty;

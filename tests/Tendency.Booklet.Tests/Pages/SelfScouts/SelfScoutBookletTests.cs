@@ -1,11 +1,11 @@
 using Tendency.Booklet.Blocks;
-using Tendency.Booklet.Pages;
+using Tendency.Booklet.Lettering;
 using Tendency.Booklet.Pages.SelfScouts;
-using Tendency.Booklet.Pages.Wording;
+using Tendency.Booklet.Pages;
 using Tendency.Booklet.Tests.Infra;
 using Tendency.Breakdown.Findings.SelfScouts;
-using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Checks;
+using Tendency.Breakdown.Fronts;
 
 namespace Tendency.Booklet.Tests.Pages.SelfScouts;
 
@@ -40,7 +40,7 @@ public class SelfScoutBookletTests
 
     [Fact]
     public void Compose_FiveGames_HeadlinesFitTheirLines() =>
-        Assert.All(s_booklet.Pages.Skip(1), page => Assert.InRange(page.Headline.Length, 1, Headline.Most));
+        Assert.All(s_booklet.Pages.Skip(1), page => Assert.True(page.Headline.Length > 0 && HeadlineType.Fits(page.Headline), page.Headline));
 
     private static ScoutingBooklet Compose(Study study) => SelfScoutBooklet.Compose(
         study, SelfScout.Run(study.Chosen, SelfScoutOptions.Default), FilmRow.Of(RunSample.Of(study.Plays, FrontBook.BuiltIn), 0.95), DateTimeOffset.UnixEpoch);
