@@ -15,7 +15,7 @@ switch (args)
         TellStudies.Planted(rest.Length > 0 ? int.Parse(rest[0]) : 500, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
     case ["fronts", .. var rest]:
-        FrontStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 2000, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
+        FrontStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 2000, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out, rest.Length > 2 ? int.Parse(rest[2]) : 150);
         return 0;
     case ["coverage", .. var rest]:
         CoverageStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 250, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
@@ -27,6 +27,6 @@ switch (args)
         SteadyStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 400, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED; coverage OPPONENTS SEED; guess season|habits TEAMS SEED; steady CHARTS SEED.");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED [runs]; coverage OPPONENTS SEED; guess season|habits TEAMS SEED; steady CHARTS SEED.");
         return 2;
 }

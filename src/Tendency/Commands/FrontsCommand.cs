@@ -13,6 +13,7 @@ internal static class FrontsCommand
     [
         ("--matrix", "Every front against every run scheme and side: rating, film, both, and the gap ledger.", FrontTables.Matrix),
         ("--break-even", "For each pair of fronts, the share of a run family at which the answer turns.", FrontTables.BreakEven),
+        ("--turns", "The break-even shares there are: how sure, and what the ratings alone would say.", FrontTables.Turns),
         ("--card", "The front card: situation, their call odds, our front, how sure, second choice.", FrontTables.Card),
         ("--ledger", "Who has each gap against the runs they have shown: at the snap, late, or nobody.", FrontTables.Ledger),
         ("--shells", "What two-deep, invert, cloud, buzz and man free change in the ledger.", FrontTables.Shells),

@@ -34,7 +34,20 @@ internal static class FrontTables
                 .. study.Check.BreakEvens.Select(b => (object?[])
                     [b.FrontA, b.FrontB, b.Family, b.ShareNow, b.Low, b.High, b.BreakEvenShare, b.BetterBelow, b.BetterAbove]),
             ]),
-        $"low and high are of the family's share, not of the break-even. {Caution}");
+        $"low and high are of the family's share; --turns says how sure the break-even is. {Caution}");
+
+    /// <summary>The break-even shares there are, with what the ratings alone say and how sure they are.</summary>
+    public static (OutputTable Table, string Remark) Turns(FrontStudy study) => (
+        new(
+            ["front_a", "front_b", "family", "share_now", "better_now", "break_even_share", "low", "high", "by_ratings", "turns", "low_if_it_turns", "high_if_it_turns"],
+            [
+                .. study.Check.BreakEvens.Where(b => b.BreakEvenShare is not null).Select(b => (object?[])
+                [
+                    b.FrontA, b.FrontB, b.Family, b.ShareNow, b.BetterNow, b.BreakEvenShare, b.IfRatesHold.Range?.Low, b.IfRatesHold.Range?.High,
+                    b.ByRatings, b.InAll.Chance, b.InAll.Range?.Low, b.InAll.Range?.High,
+                ]),
+            ]),
+        "low and high: the break-even if what each front allows is right, their mix alone uncertain. turns: in how many of the draws there is this turn when that is uncertain too.");
 
     public static (OutputTable Table, string Remark) Card(FrontStudy study) => (
         new(

@@ -12,6 +12,17 @@ namespace Tendency.Breakdown.Fronts.Checks;
 public sealed record FrontBreakEven(
     string FrontA, string FrontB, string Family, double ShareNow, double Low, double High, double? BreakEvenShare, string BetterBelow, string BetterAbove)
 {
+    /// <summary>The share by the ratings alone, before any film; null where one front is better at every share.</summary>
+    public double? ByRatings { get; init; }
+
+    /// <summary>How sure the share is if what each front allows is right as it stands: their run mix alone is uncertain.</summary>
+    public BreakEvenRange IfRatesHold { get; init; } = Nowhere;
+
+    /// <summary>How sure it is when what each front allows is uncertain too, a rating being worth a few plays.</summary>
+    public BreakEvenRange InAll { get; init; } = Nowhere;
+
+    private static BreakEvenRange Nowhere { get; } = new(0, null);
+
     /// <summary>Whether the interval of the present share holds the break-even: the answer may be turned already.</summary>
     public bool IsClose => BreakEvenShare is { } share && share >= Low && share <= High;
 
@@ -40,22 +51,34 @@ public sealed record FrontBreakEven(
     public static IReadOnlyList<FrontBreakEven> Of(FrontMatrix matrix, FrontBook book, double expected, FrontOptions options)
     {
         var rows = new List<FrontBreakEven>();
-        foreach (var family in RunFamily.All)
+        var cells = matrix.Mix.Cells;
+        var holds = RunFamily.All.Select(family => (IReadOnlyList<bool>)[.. cells.Select(c => family.Holds(c.Scheme))]).ToArray();
+        var (mixAlone, all) = Draws(matrix, holds, options);
+        for (var i = 0; i < RunFamily.All.Count; i++)
         {
-            var cells = matrix.Mix.Cells;
-            var inside = Enumerable.Range(0, cells.Count).Where(c => family.Holds(cells[c].Scheme)).ToArray();
-            var outside = Enumerable.Range(0, cells.Count).Except(inside).ToArray();
+            var family = RunFamily.All[i];
+            var inside = Enumerable.Range(0, cells.Count).Where(c => holds[i][c]).ToArray();
+            var outside = Enumerable.Range(0, cells.Count).Where(c => !holds[i][c]).ToArray();
             var count = inside.Sum(c => cells[c].Count);
             var now = OneProportion.Wilson(count, matrix.Mix.Runs, options.Level);
             var share = matrix.Mix.Runs > 0 ? count / matrix.Mix.Runs : 0;
-            var with = matrix.Fronts.Select((f, i) => matrix.Allowed(i, inside) ?? Unseen(f, family, book, expected, options)).ToArray();
-            var without = matrix.Fronts.Select((_, i) => matrix.Allowed(i, outside) ?? expected).ToArray();
+            var unseen = matrix.Fronts.Select(f => Unseen(f, family, book, expected, options)).ToArray();
+            var with = matrix.Fronts.Select((_, f) => matrix.Allowed(f, inside) ?? unseen[f]).ToArray();
+            var without = matrix.Fronts.Select((_, f) => matrix.Allowed(f, outside) ?? expected).ToArray();
+            var rated = matrix.Fronts.Select((_, f) => (With: matrix.Expected(f, inside) ?? unseen[f], Without: matrix.Expected(f, outside) ?? expected)).ToArray();
             for (var a = 0; a < matrix.Fronts.Count; a++)
             {
                 for (var b = a + 1; b < matrix.Fronts.Count; b++)
                 {
-                    var (at, below, above) = Turn(matrix.Fronts[a].Name, matrix.Fronts[b].Name, with[a], without[a], with[b], without[b]);
-                    rows.Add(new FrontBreakEven(matrix.Fronts[a].Name, matrix.Fronts[b].Name, family.Name, share, now.Low, now.High, at, below, above));
+                    var turn = Turn(with[a], without[a], with[b], without[b]);
+                    var (at, below, above) = Lead(matrix.Fronts[a].Name, matrix.Fronts[b].Name, turn);
+                    var isDrawn = turn.Share is not null && inside.Length > 0 && outside.Length > 0;
+                    rows.Add(new FrontBreakEven(matrix.Fronts[a].Name, matrix.Fronts[b].Name, family.Name, share, now.Low, now.High, at, below, above)
+                    {
+                        ByRatings = Turn(rated[a].With, rated[a].Without, rated[b].With, rated[b].Without).Share,
+                        IfRatesHold = isDrawn ? BreakEvenRange.Of(mixAlone[i], a, b, turn.FirstLeadsAbove, options.Level) : Nowhere,
+                        InAll = isDrawn ? BreakEvenRange.Of(all[i], a, b, turn.FirstLeadsAbove, options.Level) : Nowhere,
+                    });
                 }
             }
         }
@@ -63,18 +86,31 @@ public sealed record FrontBreakEven(
         return rows;
     }
 
-    private static (double? At, string Below, string Above) Turn(string a, string b, double withA, double withoutA, double withB, double withoutB)
+    private static (IReadOnlyList<SplitValues> MixAlone, IReadOnlyList<SplitValues> All) Draws(
+        FrontMatrix matrix, IReadOnlyList<IReadOnlyList<bool>> holds, FrontOptions options)
     {
-        // Rounded first: two fronts with the same ratings must tie, whatever the order their cells were added in.
-        var turn = BreakEven.Of(Stops(withA), Stops(withoutA), Stops(withB), Stops(withoutB));
-        return turn.Better switch
+        if (matrix.Mix.Cells.Count == 0)
         {
-            Better.First => (null, a, a),
-            Better.Second => (null, b, b),
-            Better.Equal => (null, "", ""),
-            _ => (turn.Share, turn.FirstLeadsAbove ? b : a, turn.FirstLeadsAbove ? a : b),
-        };
+            return ([], []);
+        }
+
+        var rates = FrontRanking.Rates(matrix.Cells.Select(row => row.Select(c => c.Weights)));
+        IReadOnlyList<SplitValues> Draw(bool ratesVary) =>
+            SplitDraws.Simulate(rates, matrix.Mix.Posterior.Weights, holds, ratesVary, options.CardDraws, options.Seed);
+        return (Draw(false), Draw(true));
     }
+
+    // Rounded first: two fronts with the same ratings must tie, whatever the order their cells were added in.
+    private static BreakEven Turn(double withA, double withoutA, double withB, double withoutB) =>
+        BreakEven.Of(Stops(withA), Stops(withoutA), Stops(withB), Stops(withoutB));
+
+    private static (double? At, string Below, string Above) Lead(string a, string b, BreakEven turn) => turn.Better switch
+    {
+        Better.First => (null, a, a),
+        Better.Second => (null, b, b),
+        Better.Equal => (null, "", ""),
+        _ => (turn.Share, turn.FirstLeadsAbove ? b : a, turn.FirstLeadsAbove ? a : b),
+    };
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 

@@ -26,10 +26,15 @@ public sealed record FrontMatrix(IReadOnlyList<Front> Fronts, RunMix Mix, IReadO
     /// <summary>Success a front allows over some cells of the mix, in their charted proportion; null when none of them is charted.</summary>
     /// <param name="front">Index into <see cref="Fronts"/>.</param>
     /// <param name="cells">Indexes into the mix's cells.</param>
-    public double? Allowed(int front, IReadOnlyCollection<int> cells)
+    public double? Allowed(int front, IReadOnlyCollection<int> cells) => Mean(cells, cell => this[front, cell].SuccessAllowed);
+
+    /// <summary>The same by the ratings alone, before any film.</summary>
+    public double? Expected(int front, IReadOnlyCollection<int> cells) => Mean(cells, cell => this[front, cell].Prior);
+
+    private double? Mean(IReadOnlyCollection<int> cells, Func<int, double> value)
     {
         var total = cells.Sum(cell => Mix.Cells[cell].Count);
-        return total > 0 ? cells.Sum(cell => Mix.Cells[cell].Count / total * this[front, cell].SuccessAllowed) : null;
+        return total > 0 ? cells.Sum(cell => Mix.Cells[cell].Count / total * value(cell)) : null;
     }
 
     /// <summary>Expected success of the offense in every cell.</summary>
