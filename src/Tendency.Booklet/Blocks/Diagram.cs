@@ -35,6 +35,9 @@ public enum Dash
 
     /// <summary>0.6 on, 2.4 off: grid.</summary>
     Fine,
+
+    /// <summary>7 on, 3 off: our man who comes late.</summary>
+    Long,
 }
 
 /// <summary>What stands at the end of a path.</summary>

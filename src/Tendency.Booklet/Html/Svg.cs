@@ -71,6 +71,7 @@ internal static class Svg
             Dash.Dashed => " stroke-dasharray=\"3.2 2.2\"",
             Dash.Dotted => " stroke-dasharray=\"1 2\"",
             Dash.Fine => " stroke-dasharray=\"0.6 2.4\"",
+            Dash.Long => " stroke-dasharray=\"7 3\"",
             _ => "",
         };
         to.Raw($"<path d=\"M{Points(spots)}\" fill=\"none\"{Stroke(path.Width)}{dash}/>");

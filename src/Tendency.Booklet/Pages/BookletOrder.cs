@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Cards;
 using Tendency.Breakdown.Charts.Columns;
 
 namespace Tendency.Booklet.Pages;
@@ -19,7 +20,9 @@ public static class BookletOrder
         new("Situations", "after", "After a long play or a loss", [ColumnNames.Series, ColumnNames.Gain], AfterPage.Compose),
         new("Situations", "clock", "Clock and score", [ColumnNames.Quarter, ColumnNames.Clock], ClockPage.Compose) { WhenEmpty = "no two-minute or four-minute snap" },
         new("Front", "front-check", "Front check", [], FrontCheckPage.Compose) { WhenEmpty = "no run with a rated scheme" },
-        new("Front", "front-card", "Front by situation", [], FrontCardPage.Compose) { WhenEmpty = "no front check" },
+        new("Front", "front-cards", "Front cards, first choice", [ColumnNames.RunScheme], study => FrontCardsPage.Compose(study, FrontCardsPage.First)) { WhenEmpty = "no run scheme on five plays" },
+        new("Front", "front-cards-next", "Front cards, second choice", [ColumnNames.RunScheme], study => FrontCardsPage.Compose(study, FrontCardsPage.Second)) { WhenEmpty = "no second front, or no run scheme on five plays" },
+        new("Front", "front-situation", "Front by situation", [], FrontSituationPage.Compose) { WhenEmpty = "no front check" },
         new("Front", "protection", "Protection and rusher", [ColumnNames.SlideSide, ColumnNames.BackSide], ProtectionPage.Compose) { WhenEmpty = "no slide with an offset back" },
         new("Looks", "formation", "Formation and back", [ColumnNames.Formation], FormationPage.Compose) { WhenEmpty = "no formation on five plays" },
         new("Looks", "personnel", "Personnel", [ColumnNames.Personnel], PersonnelPage.Compose),

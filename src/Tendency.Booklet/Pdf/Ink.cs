@@ -169,6 +169,7 @@ internal sealed class Ink(SKCanvas canvas, Letters letters) : IDisposable
         Dash.Dashed => SKPathEffect.CreateDash([3.2f, 2.2f], 0),
         Dash.Dotted => SKPathEffect.CreateDash([1f, 2f], 0),
         Dash.Fine => SKPathEffect.CreateDash([0.6f, 2.4f], 0),
+        Dash.Long => SKPathEffect.CreateDash([7f, 3f], 0),
         _ => null,
     };
 

@@ -48,6 +48,27 @@ public static class FrontBookReader
         ["play"] = NoseRule.Play,
     };
 
+    private static readonly Dictionary<string, InsertStart> InsertStartWords = new(StringComparer.Ordinal)
+    {
+        ["wing"] = InsertStart.Wing,
+        ["far wing"] = InsertStart.FarWing,
+        ["backfield"] = InsertStart.Backfield,
+        ["back"] = InsertStart.Back,
+    };
+
+    private static readonly Dictionary<string, Carrier> CarrierWords = new(StringComparer.Ordinal)
+    {
+        ["back"] = Carrier.Back,
+        ["quarterback"] = Carrier.Quarterback,
+        ["motion man"] = Carrier.MotionMan,
+    };
+
+    private static readonly Dictionary<string, LineBlocks> LineWords = new(StringComparer.Ordinal)
+    {
+        ["step"] = LineBlocks.Step,
+        ["down"] = LineBlocks.Down,
+    };
+
     /// <summary>The book with a staff's fronts added or replaced and its ratings put over the built-in ones.</summary>
     /// <param name="fronts">Text of the staff's fronts file; null = none.</param>
     /// <param name="ratings">Text of the staff's ratings file; null = none.</param>
@@ -160,7 +181,13 @@ public static class FrontBookReader
                 row.Text("usual_side"),
                 row.OneOf("nose", NoseRuleWords, NoseRule.Play),
                 row.Whole("stays", 0, 1, 0) == 1,
-                row.Text("rule")));
+                row.Text("rule"))
+            {
+                Pulls = [.. row.Words("pulls", ';').Select(Pull.Parse).OfType<Pull>()],
+                InsertFrom = row.OneOf("insert_from", InsertStartWords, InsertStart.Wing),
+                Carrier = row.OneOf("carrier", CarrierWords, Carrier.Back),
+                Line = row.OneOf("line", LineWords, LineBlocks.Straight),
+            });
         }
 
         return schemes;

@@ -64,4 +64,13 @@ public sealed record RunScheme(
     public bool IsOption => string.Equals(Family, "option", StringComparison.Ordinal);
 
     public bool HasPuller => Pullers > 0;
+
+    /// <summary>The men behind <see cref="Pullers"/>, in order.</summary>
+    public IReadOnlyList<Pull> Pulls { get; init; } = [];
+
+    public InsertStart InsertFrom { get; init; }
+
+    public Carrier Carrier { get; init; }
+
+    public LineBlocks Line { get; init; }
 }

@@ -81,6 +81,7 @@ public sealed record FrontMatrix(IReadOnlyList<Front> Fronts, RunMix Mix, IReadO
             film.Any(r => r.Gain is not null) ? film.Where(r => r.Gain is not null).Average(r => r.Gain!.Value) : null,
             ledger)
         {
+            Opinion = book.TryRating(front.Name, cell.Scheme.Name, cell.Side, out var opinion) ? opinion : null,
             Weights = (a, b),
         };
     }

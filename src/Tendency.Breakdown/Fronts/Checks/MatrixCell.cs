@@ -25,6 +25,9 @@ public sealed record MatrixCell(
     /// <summary>How far film moved the experts' opinion, in success.</summary>
     public double Moved => SuccessAllowed - Prior;
 
+    /// <summary>The rating with its reason; null where the cell is not rated and counts as even.</summary>
+    public Rating? Opinion { get; init; }
+
     /// <summary>Parameters of the Beta: successes and failures with the rating's share of plays.</summary>
     internal (double Alpha, double Beta) Weights { get; init; }
 }

@@ -6,13 +6,27 @@ namespace Tendency.Breakdown.Fronts.Ledgers;
 public sealed record GapFit(Flank Flank, string Gap, string Fitter, bool IsLate)
 {
     public bool IsUncovered => Fitter.Length == 0;
+
+    /// <summary>The man himself; null when nobody has it.</summary>
+    public Defender? Man { get; init; }
+
+    /// <summary>Where it lies along the line.</summary>
+    public GapPlace Place { get; init; }
 }
+
+/// <summary>Where a gap lies on its side.</summary>
+/// <param name="From">Index of the gap between linemen it begins at (0 = A).</param>
+/// <param name="To">Index of the one it ends at; more than <paramref name="From"/> where a puller left.</param>
+/// <param name="Part">Which part of it, 0 the innermost, where blockers stand in it.</param>
+/// <param name="Parts">Parts they make of it.</param>
+/// <param name="IsAdded">A second runner's, outside of all men.</param>
+public readonly record struct GapPlace(int From, int To, int Part, int Parts, bool IsAdded);
 
 /// <summary>Gives every gap of a side a man, by alignment first and by flow then; as many stay uncovered as the count is short.</summary>
 internal static class GapAssignment
 {
     /// <returns>One fit a gap from the inside out, and the men left over, those of the snap first.</returns>
-    public static (IReadOnlyList<GapFit> Fits, IReadOnlyList<string> Spare) Of(Flank flank, IReadOnlyList<Gap> gaps, Lineup lineup, bool pulled)
+    public static (IReadOnlyList<GapFit> Fits, IReadOnlyList<Defender> Spare) Of(Flank flank, IReadOnlyList<Gap> gaps, Lineup lineup, bool pulled)
     {
         var men = lineup.Now.Where(d => d.Flank == flank).ToList();
         var taken = new Defender?[gaps.Count];
@@ -60,8 +74,8 @@ internal static class GapAssignment
             }
         }
 
-        var fits = gaps.Select((g, i) => new GapFit(flank, g.Label, taken[i]?.Name ?? "", late.Contains(i))).ToArray();
-        return (fits, [.. spare.Select(d => d.Name)]);
+        var fits = gaps.Select((g, i) => new GapFit(flank, g.Label, taken[i]?.Name ?? "", late.Contains(i)) { Man = taken[i], Place = g.Place }).ToArray();
+        return (fits, spare);
     }
 
     /// <summary>The outside safety where the side is short and nobody sets its edge: linebackers stay inside him, whatever pulls.</summary>

@@ -35,6 +35,29 @@ public sealed record GapLedger(
     /// <summary>What is written where the surface was not charted.</summary>
     public const string Unknown = "unknown";
 
+    /// <summary>The surface before the scheme took a wing off it or left him on it; null = as <see cref="Surface"/>.</summary>
+    public Surface? Charted { get; init; }
+
+    public Tag Tag { get; init; }
+
+    /// <summary>The men behind <see cref="Spare"/>.</summary>
+    public IReadOnlyList<Defender> Free { get; init; } = [];
+
+    /// <summary>The safeties who arrive, with a gap or without.</summary>
+    public IReadOnlyList<Defender> Late { get; init; } = [];
+
+    /// <summary>The man a throw holds; null = none.</summary>
+    public Defender? Held { get; init; }
+
+    /// <summary>Blockers who leave their place, and the gap each arrives at.</summary>
+    public IReadOnlyList<BlockerMove> Moves { get; init; } = [];
+
+    /// <summary>Men counted on a side's surface who stand off the line: wings.</summary>
+    public int Wings(Flank flank) => Charted is null ? 0 : Surface.BaseGaps(flank) - Charted.BaseGaps(flank);
+
+    /// <summary>The flank that the front's "to" side is on.</summary>
+    public Flank SetTo => Lineup.ToFlank(Front, Surface);
+
     public FlankCount All => Play + Back;
 
     /// <summary>Spare men as <c>play now/late; back now/late; all now/late</c>.</summary>
@@ -45,6 +68,7 @@ public sealed record GapLedger(
     public static GapLedger Of(
         Front front, RunScheme scheme, Surface surface, Tag tag = Tag.None, Shell shell = Shell.TwoDeep, NoseRule? nose = null)
     {
+        var charted = surface;
         surface = surface.Left(scheme);
         var gaps = GapPicture.Of(scheme, surface, tag);
         var lineup = Lineup.Of(front, scheme, surface, tag, shell, gaps, nose);
@@ -54,6 +78,22 @@ public sealed record GapLedger(
         var (backFits, backSpare) = GapAssignment.Of(Flank.Back, gaps.Back, lineup, false);
         var flags = LeverageFlags.Of(front, scheme, surface, play, back, lineup);
         return new GapLedger(
-            front, scheme, surface, play, back, [.. playFits, .. backFits], [.. playSpare, .. backSpare], flags, LedgerSentence.Of(front, scheme, play, back, flags));
+            front,
+            scheme,
+            surface,
+            play,
+            back,
+            [.. playFits, .. backFits],
+            [.. playSpare.Concat(backSpare).Select(man => man.Name)],
+            flags,
+            LedgerSentence.Of(front, scheme, play, back, flags))
+        {
+            Charted = charted,
+            Tag = tag,
+            Free = [.. playSpare, .. backSpare],
+            Late = lineup.Late,
+            Held = lineup.Held,
+            Moves = gaps.Moves,
+        };
     }
 }

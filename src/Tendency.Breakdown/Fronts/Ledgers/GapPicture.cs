@@ -6,6 +6,14 @@ namespace Tendency.Breakdown.Fronts.Ledgers;
 /// <param name="To">Index of the base gap it ends at.</param>
 internal sealed record Gap(string Label, int From, int To)
 {
+    public int Part { get; init; }
+
+    public int Parts { get; init; } = 1;
+
+    public bool IsAdded { get; init; }
+
+    public GapPlace Place => new(From, To, Part, Parts, IsAdded);
+
     public bool Holds(int index) => From <= index && index <= To;
 }
 
@@ -18,13 +26,15 @@ internal sealed record GapPicture(IReadOnlyList<Gap> Play, IReadOnlyList<Gap> Ba
 {
     private static readonly string[] Letters = ["A", "B", "C", "D", "E", "F"];
 
+    public IReadOnlyList<BlockerMove> Moves { get; init; } = [];
+
     public static GapPicture Of(RunScheme scheme, Surface surface, Tag tag)
     {
         var insert = Inserts(scheme, surface);
         var (playAdds, backAdds) = Adds(scheme, tag);
         var play = Side(surface.BaseGaps(Flank.Play), 0, false, Splits(scheme, insert && scheme.InsertToPlay), Aim(scheme), playAdds);
         var back = Side(surface.BaseGaps(Flank.Back), scheme.FromBack, scheme.Puller == "tackle", insert && !scheme.InsertToPlay ? [scheme.InsertWord] : [], int.MaxValue, backAdds);
-        return new GapPicture(play, back);
+        return new GapPicture(play, back) { Moves = BlockerMove.Of(scheme, insert, play, back) };
     }
 
     private static bool Inserts(RunScheme scheme, Surface surface) => scheme.Insert switch
@@ -94,18 +104,19 @@ internal sealed record GapPicture(IReadOnlyList<Gap> Play, IReadOnlyList<Gap> Ba
             gaps.InsertRange(at, Split(hole, splits));
         }
 
-        gaps.AddRange(adds.Select(a => new Gap(a, baseGaps, baseGaps)));
+        gaps.AddRange(adds.Select(a => new Gap(a, baseGaps, baseGaps) { IsAdded = true }));
         return gaps;
     }
 
     private static IEnumerable<Gap> Split(Gap hole, List<string> men)
     {
-        yield return hole with { Label = $"{hole.Label} inside the {men[0]}" };
+        var parts = men.Count + 1;
+        yield return hole with { Label = $"{hole.Label} inside the {men[0]}", Parts = parts };
         for (var i = 1; i < men.Count; i++)
         {
-            yield return hole with { Label = $"{hole.Label} between the {men[i - 1]} and the {men[i]}" };
+            yield return hole with { Label = $"{hole.Label} between the {men[i - 1]} and the {men[i]}", Part = i, Parts = parts };
         }
 
-        yield return hole with { Label = $"{hole.Label} outside the {men[^1]}" };
+        yield return hole with { Label = $"{hole.Label} outside the {men[^1]}", Part = men.Count, Parts = parts };
     }
 }

@@ -1,7 +1,8 @@
 namespace Tendency.Breakdown.Fronts.Ledgers;
 
 /// <summary>The men who fit a run at the snap, and those who come late.</summary>
-internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defender> Late)
+/// <param name="Held">The man a throw holds, so that he fits nothing; null = none.</param>
+internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defender> Late, Defender? Held)
 {
     public int Count(Flank flank, bool late) =>
         Now.Count(d => d.Flank == flank) + (late ? Late.Count(d => d.Flank == flank) : 0);
@@ -17,15 +18,12 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
         if (front.Nose != NoseKind.Fixed)
         {
             var lags = front.Nose == NoseKind.Floats && (nose ?? scheme.Nose) == NoseRule.Lag;
-            now.Add(new Defender("nose", lags ? Flank.Back : Flank.Play, Role.Line, "0"));
+            now.Add(new Defender("nose", lags ? Flank.Back : Flank.Play, Role.Line, "0", Stand.Middle));
         }
 
         now.AddRange(Linebackers(front, scheme));
         now.AddRange(Overhangs(front, surface));
-        if (tag == Tag.Rpo)
-        {
-            TakeOutTheReadMan(now);
-        }
+        var held = tag == Tag.Rpo ? TakeOutTheReadMan(now) : null;
 
         var late = new List<Defender>();
         if (front.HasThreeSafeties)
@@ -45,11 +43,11 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
             }
             else if (flank == Flank.Back)
             {
-                late.Add(new Defender("post safety", flank, Role.Safety));
+                late.Add(new Defender("post safety", flank, Role.Safety, "", Stand.Middle));
             }
         }
 
-        return new Lineup(now, late);
+        return new Lineup(now, late, held);
     }
 
     /// <summary>The flank that a front's "to" side is on.</summary>
@@ -69,7 +67,8 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
         {
             var last = i == front.Linebackers - 1 && i > 0;
             var name = i == 0 ? "playside linebacker" : last ? "backside linebacker" : "middle linebacker";
-            yield return new Defender(name, last && scheme.LinebackerStays ? Flank.Back : Flank.Play, Role.Linebacker);
+            var stand = front.Linebackers == 1 ? Stand.Middle : i == 0 ? Stand.Play : last ? Stand.Back : Stand.Middle;
+            yield return new Defender(name, last && scheme.LinebackerStays ? Flank.Back : Flank.Play, Role.Linebacker, "", stand);
         }
     }
 
@@ -83,13 +82,15 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
     }
 
     /// <summary>Rule R5: the man a throw is read off leaves the fit; an overhang, else the linebacker from the backside.</summary>
-    private static void TakeOutTheReadMan(List<Defender> now)
+    private static Defender? TakeOutTheReadMan(List<Defender> now)
     {
         var held = now.FindLast(d => d.Role == Role.Overhang) ?? now.FindLast(d => d.Role == Role.Linebacker);
         if (held is not null)
         {
             now.Remove(held);
         }
+
+        return held;
     }
 
     private static void ThreeSafeties(Front front, Surface surface, Shell shell, Flank to, List<Defender> now, List<Defender> late, GapPicture gaps)
@@ -104,7 +105,7 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
         {
             case Shell.TwoDeep:
                 late.Add(new Defender("outside safety", open, Role.Safety));
-                late.Add(new Defender("middle safety", NeedsHelp(now, late, gaps), Role.Safety));
+                late.Add(new Defender("middle safety", NeedsHelp(now, late, gaps), Role.Safety, "", Stand.Middle));
                 break;
             case Shell.Invert:
                 now.Add(new Defender("outside safety", open, Role.Overhang));
@@ -114,11 +115,11 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
                 late.Add(new Defender("outside safety", open, Role.Safety));
                 break;
             case Shell.Buzz:
-                now.Add(new Defender("middle safety", Flank.Play, Role.Linebacker));
+                now.Add(new Defender("middle safety", Flank.Play, Role.Linebacker, "", Stand.Middle));
                 break;
             default:
                 now.RemoveAll(d => d.Role == Role.Overhang);
-                late.Add(new Defender("middle safety", NeedsHelp(now, late, gaps), Role.Safety));
+                late.Add(new Defender("middle safety", NeedsHelp(now, late, gaps), Role.Safety, "", Stand.Middle));
                 break;
         }
     }

@@ -5,7 +5,7 @@ using Tendency.Breakdown.Fronts.Checks;
 namespace Tendency.Booklet.Pages;
 
 /// <summary>Which front in which situation?</summary>
-internal static class FrontCardPage
+internal static class FrontSituationPage
 {
     public static Page? Compose(Study study)
     {
@@ -15,7 +15,7 @@ internal static class FrontCardPage
             return null;
         }
 
-        return new Page("front-card", "Front by situation", Finding(card))
+        return new Page("front-situation", "Front by situation", Finding(card))
         {
             Deck = "Runs and passes in their present share. Sure: in how many of 100 re-draws the front allows least. Second: the next front, and what it gives away.",
             Blocks =
