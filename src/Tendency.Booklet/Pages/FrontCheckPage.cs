@@ -25,7 +25,7 @@ internal static class FrontCheckPage
 
         return new Page("front-check", "Front check", Headline.Of(FrontVerdict.Lead(check.Ranking), Short(check)))
         {
-            Deck = $"Success allowed: how often their runs would gain enough, if they keep calling what they called. Their runs so far: {Figures.Percent(check.Expected)}{(check.Sample.Base.IsCharted ? "" : " taken as usual, for want of film")}.",
+            Deck = $"Success allowed: how often their runs would gain enough, if they keep calling what they called. Their runs so far: {SoFar(check)}.",
             Blocks =
             [
                 new Heading("What they run, what each front gives up", "points of success against their usual. Plus, framed: costs us. Bold: the range leaves out zero."),
@@ -35,6 +35,12 @@ internal static class FrontCheckPage
             ],
         };
     }
+
+    private static string SoFar(FrontCheck check) => check.Sample.Base is { IsCharted: true } runs
+        ? $"{Figures.Percent(check.Expected)}, {runs.Successes} of {runs.Plays}"
+        : $"{Figures.Percent(check.Expected)} taken as usual, for want of film";
+
+    private static string Points(FrontRank rank) => $"{Figures.Number(rank.ExpectedLoss * 100, 0)} points";
 
     private static string Short(FrontCheck check)
     {
@@ -76,11 +82,10 @@ internal static class FrontCheckPage
 
     private static RichText Notes(FrontCheck check)
     {
-        var film = check.Matrix.Cells.SelectMany(row => row).Sum(cell => cell.Plays);
         var schemes = FrontMix.Schemes(check.Matrix.Mix);
         var rest = schemes.Skip(MostSchemes).ToArray();
         return Words.Sentences(
-            $"Each cell is an expert rating, worth as much as a few plays, moved by {Words.Figured(film, "charted run")} against these fronts. Ratings assume equal players and correct technique: they rank questions for the staff, they do not choose the call.",
+            $"{FrontVerdict.Film(check)} Ratings assume equal players and correct technique: they rank questions for the staff, they do not choose the call.",
             rest.Length == 0 ? "" : $"Not shown, but counted at the right: {Words.Join(rest.Take(4).Select(scheme => Words.Plain(scheme.Scheme)))}{(rest.Length > 4 ? $" and {rest.Length - 4} more" : "")}.",
             check.Sample.WithoutScheme == 0 ? "" : $"{Words.Figured(check.Sample.WithoutScheme, "run")} without a rated scheme left out.");
     }
@@ -89,10 +94,12 @@ internal static class FrontCheckPage
     {
         yield return new Heading("Chance each front is best");
         yield return new Bars([.. check.Ranking.Ranks.OrderByDescending(rank => rank.ProbabilityBest).Select(rank => new Bar(Words.Title(rank.Front), rank.ProbabilityBest, check.Ranking.HasClearWinner && rank.Rank == 1))]) { LabelWidth = 70 };
-        yield return Paragraph.Note("Mix and success re-drawn many times, the same mix for every front.");
+        var (first, last) = (check.Ranking.Ranks[0], check.Ranking.Ranks[^1]);
+        yield return Paragraph.Note($"Mix and success re-drawn many times, the same mix for every front. Against the best front of each draw, {first.Front} gives away {Points(first)} on average{(first == last ? "" : $", {last.Front} {Points(last)}")}.");
         if (check.IfTheyAdjust is { } adjust)
         {
             yield return new Paragraph(adjust.Sentence, TextStyle.Deck);
+            yield return Paragraph.Note(FrontVerdict.Adjusted(adjust));
         }
     }
 
@@ -106,5 +113,9 @@ internal static class FrontCheckPage
 
         var turn = FrontVerdict.Turn(check);
         yield return new Paragraph(turn.Length > 0 ? turn : RichText.Strong("No run family turns the order ") + $"of {check.Ranking.Ranks[0].Front} and the next: it leads at every share.", TextStyle.Deck);
+        if (turn.Length > 0)
+        {
+            yield return Paragraph.Note(FrontVerdict.TurnDoubt(check));
+        }
     }
 }

@@ -17,21 +17,23 @@ internal static class FrontSituationPage
 
         return new Page("front-situation", "Front by situation", Finding(card))
         {
-            Deck = "Runs and passes in their present share. Sure: in how many of 100 re-draws the front allows least. Second: the next front, and what it gives away.",
+            Deck = "Runs and passes in their present share. Sure: in how many of 100 re-draws the front allows least. Second: the next front, and what it gives away. On runs: the first and how sure when only runs count.",
             Blocks =
             [
                 new Table(
                     [
-                        new Column("Situation", 0, 96),
-                        new Column("Plays", 96, 26, Align.Right),
-                        new Column("Run share", 132, 54) { Axis = StripAxis.Shares($"team {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
-                        new Column("", 192, 82),
-                        new Column("Top runs", 280, 100),
-                        new Column("Our front", 390, 58),
-                        new Column("Sure", 446, 24, Align.Right),
-                        new Column("Second", 478, 38),
+                        new Column("Situation", 0, 90),
+                        new Column("Plays", 90, 24, Align.Right),
+                        new Column("Run share", 122, 46) { Axis = StripAxis.Shares($"team {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
+                        new Column("", 172, 76),
+                        new Column("Top runs", 254, 98),
+                        new Column("Our front", 358, 54),
+                        new Column("Sure", 408, 22, Align.Right),
+                        new Column("Second", 438, 36),
+                        new Column("On runs", 480, 36),
                     ],
                     [.. card.Select((line, i) => RowOf(study, line, i == 0))]) { Caption = "Front by situation" },
+                Paragraph.Note(OnRuns(study, card[0])),
                 Paragraph.Note("A thin situation leans on the whole mix by eight plays. “No clear winner”: under 60 of 100; then personnel decides."),
             ],
         };
@@ -45,9 +47,27 @@ internal static class FrontSituationPage
             ? Headline.Of(
                 $"{Words.Title(sure[0].Front)} is best {(sure.Length == card.Count ? "in every situation" : $"in {sure.Length} of {card.Count} situations")}.",
                 sure.Select(line => line.Front).Distinct().Count() > 1 ? $"Others call for {Words.Join(sure.Select(line => line.Front).Distinct().Skip(1))}." : "")
+            : fronts.Length == 1 && card.Select(line => line.OnRuns).Distinct().ToArray() is [var onRuns] && onRuns != fronts[0]
+                ? $"{Words.Title(fronts[0])} leads with passes counted, {onRuns} on runs alone; neither is sure."
             : fronts.Length == 1
                 ? $"{Words.Title(fronts[0])} leads everywhere, and nowhere is it sure: no situation parts the fronts."
                 : "No situation parts the fronts: none is best in 60 of 100 draws.";
+    }
+
+    /// <summary>Why the front here may be another than against runs alone: what the passes add, with the numbers.</summary>
+    private static string OnRuns(Study study, FrontCardLine all)
+    {
+        if (all.Front == all.OnRuns || study.Fronts is not { } check || check.Ranking.Ranks.Count == 0)
+        {
+            return $"{Words.Title(all.Front)} allows least on runs alone as well.";
+        }
+
+        double OnRunsAllows(string front) => check.Ranking.Ranks.First(rank => rank.Front == front).SuccessAllowed;
+        PassCell OnPasses(string front) => check.Passes.First(pass => pass.Front == front);
+        var (ours, runs) = (OnPasses(all.Front), OnPasses(all.OnRuns));
+        return $"Why {all.Front}, when {all.OnRuns} leads on runs? On runs it allows {Figures.Percent(OnRunsAllows(all.Front))}, {all.OnRuns} {Figures.Percent(OnRunsAllows(all.OnRuns))}. "
+            + $"But {all.Plays - all.Runs} of {all.Plays} plays are passes, and with its rush rated {Figures.Signed(ours.Rush, 1)} against {Figures.Signed(runs.Rush, 1)} it is taken to allow {Figures.Percent(ours.SuccessAllowed)} of them, "
+            + $"{all.OnRuns} {Figures.Percent(runs.SuccessAllowed)}. What a rush point is worth is our choice: rush_step in the week file; at 0 runs alone decide.";
     }
 
     private static TableRow RowOf(Study study, FrontCardLine line, bool total)
@@ -61,7 +81,8 @@ internal static class FrontSituationPage
             Cells.Counts(line.TopRuns.Select(top => new NamedCount(Words.Title(top.Run), top.Plays))),
             Cells.Text(RichText.Strong(Words.Title(line.Front)), line.Verdict == "best" ? "best" : "no clear winner"),
             Cells.Figure(Figures.Number(line.Sure * 100, 0)),
-            Cells.Text(Words.Title(line.Second), line.Second.Length == 0 ? "" : $"+{Figures.Number(line.Cost * 100, 0)} pts"))
+            Cells.Text(Words.Title(line.Second), line.Second.Length == 0 ? "" : $"+{Figures.Number(line.Cost * 100, 0)} pts"),
+            Cells.Text(Words.Title(line.OnRuns), $"sure {Figures.Number(line.OnRunsSure * 100, 0)}"))
         {
             Kind = total ? RowKind.Total : RowKind.Plain,
         };

@@ -51,6 +51,9 @@ public sealed record WeekPlan
 
     /// <summary>Change of run success a rating point stands for.</summary>
     public double RatingStep { get; init; } = 0.06;
+
+    /// <summary>Change of pass success a point of a front's rush stands for; our choice, no source.</summary>
+    public double RushStep { get; init; } = 0.03;
 }
 
 /// <summary>One chart of the week.</summary>

@@ -37,6 +37,7 @@ namespace Tendency.Breakdown.Weeks;
 /// ratings_file = "ratings.csv"
 /// prior_plays = 8
 /// rating_step = 0.06
+/// rush_step = 0.03
 /// </code>
 /// </remarks>
 public static class WeekReader
@@ -160,6 +161,7 @@ public static class WeekReader
             RatingsFile = table.FileName("ratings_file") ?? "",
             PriorPlays = table.Number("prior_plays", 0, 10_000) ?? plan.PriorPlays,
             RatingStep = table.Number("rating_step", 0, 0.25) ?? plan.RatingStep,
+            RushStep = table.Number("rush_step", 0, 0.25) ?? plan.RushStep,
         };
         table.ReportUnknown();
         return read;

@@ -51,12 +51,12 @@ internal static class FrontTables
 
     public static (OutputTable Table, string Remark) Card(FrontStudy study) => (
         new(
-            ["situation", "plays", "run_share", "low", "high", "top_runs", "front", "success_allowed", "probability_best", "verdict", "second", "cost"],
+            ["situation", "plays", "run_share", "low", "high", "top_runs", "front", "success_allowed", "probability_best", "verdict", "second", "cost", "front_on_runs", "best_on_runs"],
             [
                 .. study.Card().Select(c => (object?[])
                 [
                     c.Situation, c.Plays, c.RunShare, c.RunShareRange.Low, c.RunShareRange.High, string.Join(", ", c.TopRuns.Select(t => $"{t.Run} {t.Plays}")),
-                    c.Front, c.SuccessAllowed, c.Sure, c.Verdict, c.Second, c.Cost,
+                    c.Front, c.SuccessAllowed, c.Sure, c.Verdict, c.Second, c.Cost, c.OnRuns, c.OnRunsSure,
                 ]),
             ]),
         $"Passes count here in their share. {Caution}");

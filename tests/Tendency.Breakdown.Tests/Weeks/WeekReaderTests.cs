@@ -51,13 +51,14 @@ public class WeekReaderTests
             ratings_file = "ratings.csv"
             prior_plays = 12
             rating_step = 0.05
+            rush_step = 0.01
             """);
 
         Assert.Empty(reading.Problems);
         var plan = reading.Plan;
         Assert.Equal(("Port Halden", "Halden", 0.9, 2.5, RpoCounting.OwnClass), (plan.Opponent, plan.Subject, plan.Level, plan.HalfLifeGames, plan.Rpo));
         Assert.Equal(("words.csv", "corrections.csv", "fronts.csv", "ratings.csv"), (plan.GlossaryFile, plan.CorrectionsFile, plan.FrontsFile, plan.RatingsFile));
-        Assert.Equal((12.0, 0.05), (plan.PriorPlays, plan.RatingStep));
+        Assert.Equal((12.0, 0.05, 0.01), (plan.PriorPlays, plan.RatingStep, plan.RushStep));
         Assert.Equal(["tight", "over"], plan.Fronts);
         Assert.Equal([new DateOnly(2026, 10, 24), new DateOnly(2026, 10, 31)], plan.Charts.Select(chart => chart.Date));
         Assert.Equal(["other quarterback", "rain", "snow"], plan.Charts.SelectMany(chart => chart.Tags));

@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Checks;
 
 namespace Tendency.Booklet.Pages.Wording;
@@ -34,19 +35,61 @@ internal static class FrontVerdict
     public static string Turn(FrontCheck check)
     {
         var first = check.Ranking.Ranks[0].Front;
-        var turns = check.BreakEvens.Where(even => (even.FrontA == first || even.FrontB == first) && even.BreakEvenShare is not null)
-            .Select(even => (Even: even, Other: even.FrontA == first ? even.FrontB : even.FrontA, Distance: Math.Abs(even.BreakEvenShare!.Value - even.ShareNow)))
-            .OrderBy(turn => turn.Distance).ToArray();
-        if (turns.Length == 0)
+        if (Nearest(check) is not { } turn)
         {
             return "";
         }
 
-        var (turn, other, _) = turns[0];
+        var other = turn.FrontA == first ? turn.FrontB : turn.FrontA;
         var now = Figures.Percent(turn.ShareNow);
         var range = Figures.Range(new Inference.Intervals.Interval(turn.Low, turn.High));
         var rises = turn.BetterAbove != first;
         return $"{Words.Title(first)} allows less than {other} until {Family(turn.Family)} {(rises ? "pass" : "fall under")} {Figures.Percent(turn.BreakEvenShare!.Value)} of runs; they are at {now}, likely {range}.";
+    }
+
+    /// <summary>How sure that share is: by their mix alone, by the ratings before film, and with what each front allows in doubt as well.</summary>
+    public static string TurnDoubt(FrontCheck check)
+    {
+        if (Nearest(check) is not { } turn)
+        {
+            return "";
+        }
+
+        var mix = turn.IfRatesHold.Range is { } range ? $"The turn lies at {Figures.Range(range)} if what each front allows is right. " : "";
+        var ratings = turn.ByRatings is { } share ? $"The ratings alone, before film, put it at {Figures.Percent(share)}. " : "The ratings alone, before film, have no turn. ";
+        return mix + ratings + $"With what the fronts allow in doubt too, it comes in {Figures.Number(turn.InAll.Chance * 100, 0)} of 100 draws.";
+    }
+
+    /// <summary>Why a mix when they adjust: what each front gives up alone, and what the mix holds them to.</summary>
+    public static string Adjusted(SchemeGame game)
+    {
+        var alone = game.Worst.Select(worst => $"{worst.Front} {Figures.Percent(worst.Allowed)} to {Words.Plain(worst.Run)} {worst.Side.Word()}").ToArray();
+        return alone.Length < 2
+            ? string.Concat(game.Worst.Select(worst => $"Their best answer to it is {Words.Plain(worst.Run)} {worst.Side.Word()}, {Figures.Percent(worst.Allowed)}."))
+            : $"Alone each has an answer to fear: {Words.Join(alone)}. So mixed, no run they have shown three times gets more than {Figures.Percent(game.Value)}.";
+    }
+
+    /// <summary>How far film moved the ratings, with the cell it moved most.</summary>
+    public static string Film(FrontCheck check)
+    {
+        var cells = check.Matrix.Cells.SelectMany(row => row).ToArray();
+        var filmed = cells.Where(cell => cell.Plays > 0).ToArray();
+        var worth = $"Each cell is an expert rating worth {Words.Figured((int)Math.Round(check.PriorPlays), "play")} of film";
+        if (filmed.Length == 0)
+        {
+            return $"{worth}; none of these fronts was charted against these runs.";
+        }
+
+        var most = filmed.MaxBy(cell => Math.Abs(cell.Moved))!;
+        return $"{worth}; {Words.Figured(filmed.Sum(cell => cell.Plays), "charted run")} moved {filmed.Length} of {cells.Length} cells (a scheme to one side), "
+            + $"most {most.Front} against {Words.Plain(most.RunScheme)} {most.Side.Word()}: from {Figures.Percent(most.Prior)} to {Figures.Percent(most.SuccessAllowed)}, {most.Successes} of {most.Plays} on film.";
+    }
+
+    private static FrontBreakEven? Nearest(FrontCheck check)
+    {
+        var first = check.Ranking.Ranks[0].Front;
+        return check.BreakEvens.Where(even => (even.FrontA == first || even.FrontB == first) && even.BreakEvenShare is not null)
+            .OrderBy(even => Math.Abs(even.BreakEvenShare!.Value - even.ShareNow)).FirstOrDefault();
     }
 
     /// <summary>"gap schemes", "pulls", "outside zones", "options".</summary>

@@ -13,14 +13,17 @@ namespace Tendency.Breakdown.Fronts.Checks;
 /// <param name="Verdict">"best", or "no clear winner" where the chance is under 0.6.</param>
 /// <param name="Second">The next front; empty when the plan has one only.</param>
 /// <param name="Cost">What the second choice gives away against the first, in success.</param>
+/// <param name="OnRuns">The front that allows least over their runs here alone.</param>
+/// <param name="OnRunsSure">Chance that it is the best against those runs.</param>
 public sealed record FrontCardLine(
     string Situation, int Plays, int Runs, double RunShare, Interval RunShareRange, IReadOnlyList<(string Run, int Plays)> TopRuns,
-    string Front, double SuccessAllowed, double Sure, string Verdict, string Second, double Cost);
+    string Front, double SuccessAllowed, double Sure, string Verdict, string Second, double Cost,
+    string OnRuns, double OnRunsSure);
 
 /// <summary>The coordinator's card: situation, their call odds, our front, how sure, second choice.</summary>
 /// <remarks>
-/// A pass is one more part of the mix: a front's success allowed on it starts at their pass success less step x rush rating, worth the same
-/// number of plays as a run rating. Situations lean on the whole mix by eight plays, the usual weight for thin cells.
+/// A pass is one more part of the mix: a front's success allowed on it is their pass success less rush step x rush rating, which may be a point off.
+/// Situations lean on the whole mix by eight plays, the usual weight for thin cells.
 /// </remarks>
 public static class FrontCard
 {
@@ -37,10 +40,11 @@ public static class FrontCard
             return lines;
         }
 
-        var rates = FrontRanking.Rates(check.Matrix.Fronts.Select((f, i) => check.Matrix.Cells[i].Select(c => c.Weights).Append(Pass(f, check, options))));
+        var runs = FrontRanking.Rates(check.Matrix.Cells.Select(row => row.Select(c => c.Weights)));
+        var all = FrontRanking.Rates(check.Matrix.Cells.Select((row, i) => row.Select(c => c.Weights).Append(check.Passes[i].Weights)));
         foreach (var situation in situations)
         {
-            if (Line(log, situation, check, rates, options) is { } line)
+            if (Line(log, situation, check, (runs, all), options) is { } line)
             {
                 lines.Add(line);
             }
@@ -49,7 +53,7 @@ public static class FrontCard
         return lines;
     }
 
-    private static FrontCardLine? Line(PlayLog log, CardSituation situation, FrontCheck check, RateTables rates, FrontOptions options)
+    private static FrontCardLine? Line(PlayLog log, CardSituation situation, FrontCheck check, (RateTables Runs, RateTables All) rates, FrontOptions options)
     {
         var calls = log.Category(ColumnNames.Call);
         var rows = Enumerable.Range(0, log.Rows).Where(situation.Holds).ToArray();
@@ -62,7 +66,8 @@ public static class FrontCard
 
         var here = check.Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
         var mix = RunMix.Of(here, check.Sample.Runs, CardSituation.PriorPlays, check.Matrix.Mix);
-        var ranking = Ranking(check, rates, mix, runs, passes, options);
+        var ranking = Ranking(check, rates.All, mix, runs, passes, options);
+        var onRuns = FrontRanking.Of([.. check.Matrix.Fronts.Select(f => f.Name)], rates.Runs, mix.Posterior.Weights, options, options.CardDraws).Ranks[0];
         var first = ranking.Ranks[0];
         var second = ranking.Ranks.Skip(1).FirstOrDefault();
         var top = mix.Charted.Select(c => (Run: $"{c.Scheme.Name} {c.Side.Word()}", Plays: here.Count(r => r.Scheme == c.Scheme && r.RunTo == c.Side)));
@@ -78,7 +83,9 @@ public static class FrontCard
             first.ProbabilityBest,
             ranking.HasClearWinner ? "best" : "no clear winner",
             second?.Front ?? "",
-            second is null ? 0 : second.SuccessAllowed - first.SuccessAllowed);
+            second is null ? 0 : second.SuccessAllowed - first.SuccessAllowed,
+            onRuns.Front,
+            onRuns.ProbabilityBest);
     }
 
     private static FrontRanking Ranking(FrontCheck check, RateTables rates, RunMix mix, int runs, int passes, FrontOptions options)
@@ -91,11 +98,5 @@ public static class FrontCard
             [.. mix.Posterior.Weights.Select(w => w * scale), passes + 0.5],
             options,
             options.CardDraws);
-    }
-
-    private static (double Alpha, double Beta) Pass(Front front, FrontCheck check, FrontOptions options)
-    {
-        var prior = FrontMatrix.Prior(check.Sample.PassBase.Share, front.Rush, options);
-        return (options.PriorPlays * prior, options.PriorPlays * (1 - prior));
     }
 }

@@ -13,6 +13,12 @@ public sealed record FrontCheck(
     /// <summary>Success of their runs whatever the front; the usual one under 20 runs.</summary>
     public double Expected => Sample.Base.Share;
 
+    /// <summary>Plays of film a rating is worth.</summary>
+    public double PriorPlays { get; init; }
+
+    /// <summary>What each front allows against their passes, in the matrix's order.</summary>
+    public IReadOnlyList<PassCell> Passes { get; init; } = [];
+
     /// <param name="log">Studied plays with their derived dimensions.</param>
     /// <param name="fronts">The plan's fronts, or all.</param>
     /// <param name="ownFilm">Plays our own defense faced: what our fronts gave up there counts beside the subject's film; null = none.</param>
@@ -27,7 +33,11 @@ public sealed record FrontCheck(
             FrontRanking.Of(matrix, options, options.Draws),
             FrontBreakEven.Of(matrix, book, sample.Base.Share, options),
             SchemeGame.Of(matrix),
-            FilmRow.Of(sample, options.Level));
+            FilmRow.Of(sample, options.Level))
+        {
+            PriorPlays = options.PriorPlays,
+            Passes = [.. fronts.Select(f => PassCell.Of(f, sample, options))],
+        };
     }
 
     /// <summary>The ranking against the runs of each situation alone; a thin one leans on the whole mix by eight plays.</summary>

@@ -53,8 +53,10 @@ public sealed record FrontMatrix(IReadOnlyList<Front> Fronts, RunMix Mix, IReadO
     }
 
     /// <summary>Expected success before film.</summary>
-    internal static double Prior(double expected, double rating, FrontOptions options) =>
-        Math.Clamp(expected - (options.RatingStep * rating), 1 - Surest, Surest);
+    internal static double Prior(double expected, double rating, FrontOptions options) => Prior(expected, rating, options.RatingStep);
+
+    /// <param name="step">Success a point of the rating stands for.</param>
+    internal static double Prior(double expected, double rating, double step) => Math.Clamp(expected - (step * rating), 1 - Surest, Surest);
 
     private static MatrixCell Cell(Front front, MixCell cell, ChartedRun[] film, double expected, FrontBook book, FrontOptions options)
     {

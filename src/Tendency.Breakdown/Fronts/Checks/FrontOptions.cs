@@ -11,6 +11,9 @@ public sealed record FrontOptions
     /// <summary>Change of run success a rating point stands for.</summary>
     public double RatingStep { get; init; } = 0.06;
 
+    /// <summary>Change of pass success a point of a front's rush stands for: half a run point, coverage has the rest. Our choice, no source.</summary>
+    public double RushStep { get; init; } = 0.03;
+
     /// <summary>Plays the even spread over their seen schemes is worth in the mix; positive.</summary>
     public double MixPriorPlays { get; init; } = 1;
 
@@ -28,5 +31,8 @@ public sealed record FrontOptions
     /// <summary>Less than this a rating can not be worth: a cell without film would be anything between never and always.</summary>
     private const double LeastPriorPlays = 0.5;
 
-    public static FrontOptions From(WeekPlan week) => new() { PriorPlays = Math.Max(LeastPriorPlays, week.PriorPlays), RatingStep = week.RatingStep, Level = week.Level };
+    public static FrontOptions From(WeekPlan week) => new()
+    {
+        PriorPlays = Math.Max(LeastPriorPlays, week.PriorPlays), RatingStep = week.RatingStep, RushStep = week.RushStep, Level = week.Level,
+    };
 }

@@ -13,6 +13,9 @@ public sealed record SchemeGame(
     /// <summary>A run shown less often than this is no answer they can live on; without any such run all count.</summary>
     private const double FewestRuns = 3;
 
+    /// <summary>What each of our fronts with a share would give up if they ran only what it is worst against.</summary>
+    public IReadOnlyList<WorstRun> Worst { get; init; } = [];
+
     private const double Least = 0.005;
     private const double LeastSaid = 0.08;
 
@@ -42,7 +45,15 @@ public sealed record SchemeGame(
         var theirs = Largest(cells.Select((c, i) => ($"{matrix.Mix.Cells[c].Scheme.Name} {matrix.Mix.Cells[c].Side.Word()}", game.RowShares[i])));
         var runs = cells.Sum(c => matrix.Mix.Cells[c].Count);
         var best = Enumerable.Range(0, matrix.Fronts.Count).Min(f => cells.Sum(c => matrix.Mix.Cells[c].Count / runs * means[f, c]));
-        return new SchemeGame(game.Value, ours, theirs, best, Say(ours));
+        var worst = ours.Where(o => o.Share >= LeastSaid).Select(o => Answer(matrix, means, cells, o.Name));
+        return new SchemeGame(game.Value, ours, theirs, best, Say(ours)) { Worst = [.. worst] };
+    }
+
+    private static WorstRun Answer(FrontMatrix matrix, double[,] means, int[] cells, string front)
+    {
+        var f = matrix.Fronts.Index().First(known => known.Item.Name == front).Index;
+        var run = cells.MaxBy(c => means[f, c]);
+        return new WorstRun(front, matrix.Mix.Cells[run].Scheme.Name, matrix.Mix.Cells[run].Side, means[f, run]);
     }
 
     /// <summary>A mix of fronts as a coach would say it.</summary>
@@ -74,3 +85,6 @@ public sealed record SchemeGame(
     private static IReadOnlyList<(string Name, double Share)> Largest(IEnumerable<(string Name, double Share)> shares) =>
         [.. shares.Where(s => s.Share >= Least).OrderByDescending(s => s.Share)];
 }
+
+/// <summary>The run a front is worst against, and what it allows there.</summary>
+public readonly record struct WorstRun(string Front, string Run, RunTo Side, double Allowed);
