@@ -33,6 +33,9 @@ public sealed record FrontOptions
 
     public static FrontOptions From(WeekPlan week) => new()
     {
-        PriorPlays = Math.Max(LeastPriorPlays, week.PriorPlays), RatingStep = week.RatingStep, RushStep = week.RushStep, Level = week.Level,
+        PriorPlays = Math.Max(LeastPriorPlays, week.PriorPlays),
+        RatingStep = week.RatingStep,
+        RushStep = week.RushStep,
+        Level = week.Level,
     };
 }
