@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text;
 using Tendency.Booklet.Blocks;
@@ -17,30 +18,40 @@ internal readonly record struct LinePiece(double X, double Width, string Text, S
 /// <summary>One set line.</summary>
 internal sealed record TextLine(IReadOnlyList<LinePiece> Pieces, double Width);
 
-/// <summary>The two weights a booklet is set in, and everything that needs their widths: measuring, wrapping, cutting. One a document; remembers what it has measured; not for several threads.</summary>
+/// <summary>
+/// The two weights a booklet is set in, and everything that needs their widths: measuring, wrapping, cutting. One a document, which remembers
+/// what it has measured; pages set side by side each take a <see cref="Sharing"/> of it.
+/// </summary>
 internal sealed class Letters
 {
     private const string Ellipsis = "…";
 
-    private readonly Dictionary<(string Text, bool Bold), Face.Shaped> shaped = [];
-    private readonly SortedSet<int> replaced = [];
+    private readonly ConcurrentDictionary<string, Face.Shaped> regular;
+    private readonly ConcurrentDictionary<string, Face.Shaped> bold;
+    private readonly SortedSet<int> replaced;
+
+    public Letters()
+    {
+        (regular, bold) = (new(StringComparer.Ordinal), new(StringComparer.Ordinal));
+        (replaced, PageNumbers) = ([], new(StringComparer.Ordinal));
+    }
+
+    private Letters(Letters document) =>
+        (regular, bold, replaced, PageNumbers) = (document.regular, document.bold, document.replaced, document.PageNumbers);
 
     /// <summary>Page numbers by anchor, filled once pages are placed; "00" stands in before.</summary>
-    public Dictionary<string, int> PageNumbers { get; } = new(StringComparer.Ordinal);
+    public Dictionary<string, int> PageNumbers { get; }
+
+    /// <summary>Whether a page number was asked for: what did not ask will look the same with other numbers.</summary>
+    public bool AskedForNumbers { get; private set; }
 
     /// <summary>Code points that Inter does not have and that were printed as their number.</summary>
     public IReadOnlyCollection<int> Replaced => replaced;
 
-    public Face.Shaped Shape(string text, bool bold)
-    {
-        if (!shaped.TryGetValue((text, bold), out var known))
-        {
-            known = FaceOf(bold).Shape(text);
-            shaped[(text, bold)] = known;
-        }
+    /// <summary>The same document's letters for another page, with a memory of its own for <see cref="AskedForNumbers"/>.</summary>
+    public Letters Sharing() => new(this);
 
-        return known;
-    }
+    public Face.Shaped Shape(string text, bool isBold) => (isBold ? bold : regular).GetOrAdd(text, FaceOf(isBold).Shape);
 
     public static Face FaceOf(bool bold) => bold ? Face.Bold : Face.Regular;
 
@@ -66,7 +77,11 @@ internal sealed class Letters
             }
             else if (Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Format or UnicodeCategory.OtherNotAssigned))
             {
-                replaced.Add(rune.Value);
+                lock (replaced)
+                {
+                    _ = replaced.Add(rune.Value);
+                }
+
                 result.Append($"[U+{rune.Value:X4}]");
             }
         }
@@ -133,7 +148,11 @@ internal sealed class Letters
     public IReadOnlyList<TextLine> Wrap(string text, Style style, double width, int mostLines = int.MaxValue) =>
         Wrap(RichText.Plain(text), style.Size, width, mostLines, style.Bold);
 
-    private string PageNumber(string anchor) => PageNumbers.TryGetValue(anchor, out var number) ? number.ToString(CultureInfo.InvariantCulture) : "00";
+    private string PageNumber(string anchor)
+    {
+        AskedForNumbers = true;
+        return PageNumbers.TryGetValue(anchor, out var number) ? number.ToString(CultureInfo.InvariantCulture) : "00";
+    }
 
     private static bool NeedsWork(string text)
     {

@@ -51,7 +51,11 @@ public static class BookletOrder
     {
         ArgumentNullException.ThrowIfNull(study);
         var wanted = Pages.Where(entry => (entry.Anchor != Since || study.Changes is not null) && (only is null || only.Contains(entry.Anchor))).ToArray();
-        var placed = wanted.Where(entry => !entry.SumsUp).Select(entry => Place(study, entry)).ToArray();
+        var shown = wanted.Where(entry => !entry.SumsUp).ToArray();
+
+        // A page is a function of the study alone, so they may be composed side by side.
+        var placed = new PlacedPage[shown.Length];
+        Parallel.For(0, shown.Length, i => placed[i] = Place(study, shown[i]));
         var anchors = placed.Where(page => page.Page is not null).Select(page => page.Entry.Anchor).Concat(wanted.Where(entry => entry.SumsUp).Select(entry => entry.Anchor));
         var whole = study with { Placed = placed, Anchors = [.. anchors] };
         var pages = wanted.Select(entry => placed.FirstOrDefault(page => page.Entry == entry) ?? Place(whole, entry));

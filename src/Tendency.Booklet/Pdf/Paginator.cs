@@ -32,9 +32,10 @@ internal static class Paginator
     public static IReadOnlyList<Sheet> Place(ScoutingBooklet booklet, Letters letters)
     {
         const int MostRounds = 4;
+        var known = new SetPages(booklet, letters);
         for (var round = 1; ; round++)
         {
-            var placed = Best(SetPages(booklet, letters));
+            var placed = Best(known.Now());
             var numbers = Numbers(placed);
             if (round == MostRounds || numbers.All(pair => letters.PageNumbers.TryGetValue(pair.Key, out var known) && known == pair.Value))
             {
@@ -81,34 +82,6 @@ internal static class Paginator
 
     /// <summary>A half-empty sheet is worth three pages parted: filling one must not part every page after it.</summary>
     private static int Faults(List<Sheet> sheets) => sheets.Sum(sheet => (sheet.HalfEmpty ? 3 : 0) + (sheet.IsContinued ? 1 : 0));
-
-    private static List<SetPage> SetPages(ScoutingBooklet booklet, Letters letters)
-    {
-        var setter = new BlockSetter(letters);
-        var tight = new BlockSetter(letters, tight: true);
-        var pages = booklet.Pages.Select(SetWhole).ToList();
-        if (booklet.Contents && pages.Count > 0)
-        {
-            var contents = new Page(ContentsAnchor, "Contents", "Contents");
-            var at = pages[0].Content.Kind == PageKind.Brief ? 1 : 0;
-            pages.Insert(at, Set(contents, [new Placed(0, ContentsSetter.Set(booklet, Grid.Portrait.Width, letters))]));
-        }
-
-        return pages;
-
-        // A brief that runs over would part every page after it: then its claims stand closer.
-        SetPage SetWhole(Page page)
-        {
-            var grid = page.Kind == PageKind.Sheet ? Grid.Sheet : Grid.Portrait;
-            var set = Set(page, setter.Flow(page.Blocks, grid.Width).Items);
-            return page.Kind == PageKind.Brief && set.Headline.Height + set.Items.Sum(item => item.Gap + item.Block.Height) > grid.LastBlockBottom - grid.Top
-                ? Set(page, tight.Flow(page.Blocks, grid.Width).Items)
-                : set;
-        }
-
-        SetPage Set(Page page, IReadOnlyList<Placed> items) =>
-            new(page, items, HeadlineSetter.Set(page, booklet, letters), HeadlineSetter.Under(page, letters), HeadlineSetter.Continued(page, booklet, letters));
-    }
 
     private static Dictionary<string, int> Numbers(List<Sheet> placed)
     {

@@ -16,8 +16,9 @@ internal static partial class PdfCatalog
     public static byte[] Complete(byte[] file, IReadOnlyList<Bookmark> marks, string language)
     {
         var text = Encoding.Latin1.GetString(file);
-        var previous = Match(StartXref(), text, "startxref");
-        var trailer = Match(Trailer(), text, "trailer");
+        var end = text[Math.Max(0, text.LastIndexOf("trailer", StringComparison.Ordinal))..];
+        var previous = Match(StartXref(), end, "startxref");
+        var trailer = Match(Trailer(), end, "trailer");
         var root = Match(Root(), trailer, "Root");
         var size = int.Parse(Match(Size(), trailer, "Size"), CultureInfo.InvariantCulture);
         var catalogAt = text.LastIndexOf($"\n{root} 0 obj", StringComparison.Ordinal);

@@ -63,8 +63,9 @@ internal static class BookletCommand
         prepared.GetAwaiter().GetResult();
         if (request.Output is { } path)
         {
+            var saved = Task.Run(() => SavedFile.Write(findings, path));
             Progress.Of($"printing {path}", request, () => PrintedFile.Write(booklet, path, printing.Paper));
-            SavedFile.Write(findings, path);
+            saved.GetAwaiter().GetResult();
         }
 
         if (printing.CutUps is { } lists)

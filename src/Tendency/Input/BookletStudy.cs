@@ -29,13 +29,14 @@ internal static class BookletStudy
         var guess = Task.Run(() => Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Trees = GuessTrees, Weighs = false, Seed = seed, Level = level }));
         var audit = Task.Run(() => Audit.Run(week.Read, week.Log, week.Week, week.Glossary));
         var steadiness = Task.Run(() => SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws));
+        var tells = Task.Run(() => s_outcomes.Where(plays.IsCharted).Select(outcome => Tells.Search(plays, outcome, tellOptions)).ToArray());
         var fronts = FrontStudy.Of(week, studied, seed);
         return new Study(studied, week.Log, week.Read, week.Week)
         {
             Side = studied.Unit == Unit.Offense ? "offense" : "defense",
             Fronts = fronts.Check,
             FrontCard = fronts.Card(),
-            Tells = [.. s_outcomes.Where(plays.IsCharted).Select(outcome => Tells.Search(plays, outcome, tellOptions))],
+            Tells = tells.GetAwaiter().GetResult(),
             Audit = audit.GetAwaiter().GetResult(),
             Steadiness = steadiness.GetAwaiter().GetResult(),
             Guess = guess.GetAwaiter().GetResult(),

@@ -6,6 +6,8 @@ namespace Tendency.Output;
 /// <summary>Where data goes: standard output, or a file that is written whole or not at all.</summary>
 internal static class OutputFile
 {
+    private static int s_parts;
+
     /// <param name="path">The file; null = standard output.</param>
     public static void Write(string? path, string text)
     {
@@ -32,7 +34,7 @@ internal static class OutputFile
         var whole = Path.GetFullPath(path);
 
         // A short name of its own: the neighbour of a file with the longest name allowed has one, too.
-        var part = Path.Combine(Path.GetDirectoryName(whole)!, $".tendency-{Environment.ProcessId}.part");
+        var part = Path.Combine(Path.GetDirectoryName(whole)!, $".tendency-{Environment.ProcessId}-{Interlocked.Increment(ref s_parts)}.part");
         try
         {
             using (var stream = new FileStream(part, FileMode.Create, FileAccess.ReadWrite))

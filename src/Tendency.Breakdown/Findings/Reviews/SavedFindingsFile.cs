@@ -1,12 +1,13 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 
 namespace Tendency.Breakdown.Findings.Reviews;
 
 /// <summary>Saved findings as text.</summary>
-public static class SavedFindingsFile
+public static partial class SavedFindingsFile
 {
-    private static readonly JsonSerializerOptions s_json = new()
+    private static readonly Shape s_json = new(new JsonSerializerOptions
     {
         WriteIndented = true,
         NewLine = "\n",
@@ -15,9 +16,9 @@ public static class SavedFindingsFile
         IgnoreReadOnlyProperties = true,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
-    };
+    });
 
-    public static string Write(SavedFindings findings) => JsonSerializer.Serialize(findings, s_json) + "\n";
+    public static string Write(SavedFindings findings) => JsonSerializer.Serialize(findings, s_json.SavedFindings) + "\n";
 
     /// <returns>Null when the text is none of ours; <paramref name="problem"/> says why.</returns>
     public static SavedFindings? Read(string text, out string problem)
@@ -25,7 +26,7 @@ public static class SavedFindingsFile
         problem = "";
         try
         {
-            return JsonSerializer.Deserialize<SavedFindings>(text, s_json);
+            return JsonSerializer.Deserialize(text, s_json.SavedFindings);
         }
         catch (JsonException failure)
         {
@@ -33,4 +34,8 @@ public static class SavedFindingsFile
             return null;
         }
     }
+
+    // Written at compile time: reading the types by reflection would take longer than the file.
+    [JsonSerializable(typeof(SavedFindings))]
+    private sealed partial class Shape : JsonSerializerContext;
 }
