@@ -67,6 +67,12 @@ public sealed record Front(
     /// <summary>Whether three safeties stand deep, so that the shell behind it decides who helps.</summary>
     public bool HasThreeSafeties => Late is LateHelp.OpenSafetyAndMiddle or LateHelp.ToSafetyAndMiddle or LateHelp.OffSafetyAndMiddle;
 
+    /// <summary>Players a defense has.</summary>
+    public const int MostMen = 11;
+
+    /// <summary>Men who fit the run at the snap or late.</summary>
+    public int Men => LineTo.Count + LineOff.Count + (Nose == NoseKind.Fixed ? 0 : 1) + Linebackers + Overhangs + (HasThreeSafeties ? 2 : 1);
+
     /// <summary>Mean rush rating of both sides.</summary>
     public double Rush => (RushTo + RushOff) / 2;
 

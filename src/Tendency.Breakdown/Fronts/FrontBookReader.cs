@@ -145,9 +145,14 @@ public static class FrontBookReader
                 row.Text("weak_against"),
                 row.Text("notes"),
                 row.Words("also_called", ';'));
-            foreach (var technique in front.LineTo.Concat(front.LineOff).Where(t => !Ledgers.Technique.IsKnown(t)))
+            foreach (var (column, technique) in front.LineTo.Select(t => ("line_to", t)).Concat(front.LineOff.Select(t => ("line_off", t))).Where(t => !Ledgers.Technique.IsKnown(t.Item2)))
             {
-                row.Fail(FrontRules.UnreadableValue, "line_to", $"'{technique}' is no technique.", NearestWord.In(Ledgers.Technique.All, technique) ?? "");
+                row.Fail(FrontRules.UnreadableValue, column, $"'{technique}' is no technique; there are {string.Join(", ", Ledgers.Technique.All)}.", NearestWord.In(Ledgers.Technique.All, technique) ?? "");
+            }
+
+            if (front.Men > Front.MostMen)
+            {
+                row.Fail(FrontRules.UnreadableValue, "front", $"'{name}' puts {front.Men} men on the line, behind it and late; a defense has eleven.");
             }
 
             if (row.IsReadable)

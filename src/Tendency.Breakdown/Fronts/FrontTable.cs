@@ -133,6 +133,6 @@ internal sealed class FrontRow(FrontTable table, int line, IReadOnlyDictionary<s
     public void Fail(Rule rule, string column, string message, string suggestion = "")
     {
         IsReadable = false;
-        table.Report(rule, line, column, Text(column), message, suggestion);
+        table.Report(rule, line, column, Text(column), suggestion.Length == 0 ? message : $"{message} Did you mean '{suggestion}'?", suggestion);
     }
 }

@@ -41,6 +41,9 @@ public sealed record WeekPlan
     /// <summary>Fronts in our plan, by name; empty = all known fronts.</summary>
     public IReadOnlyList<string> Fronts { get; init; } = [];
 
+    /// <summary>Line of the week file the fronts are written in, from 1; 0 = no such line.</summary>
+    public int FrontsLine { get; init; }
+
     /// <summary>File names, beside the week file, of the staff's own fronts and ratings; empty = the built-in ones.</summary>
     public string FrontsFile { get; init; } = "";
 

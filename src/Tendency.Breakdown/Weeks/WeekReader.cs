@@ -157,6 +157,7 @@ public static class WeekReader
         var read = plan with
         {
             Fronts = table.Texts("fronts") ?? [],
+            FrontsLine = table.Line("fronts"),
             FrontsFile = table.FileName("fronts_file") ?? "",
             RatingsFile = table.FileName("ratings_file") ?? "",
             PriorPlays = table.Number("prior_plays", 0, 10_000) ?? plan.PriorPlays,

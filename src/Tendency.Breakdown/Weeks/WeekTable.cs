@@ -147,6 +147,9 @@ internal sealed class WeekTable(string file, string name, TextPosition start, Li
     private void Report(Rule rule, TextPosition at, string key, string value, string message, string suggestion = "") =>
         problems.Add(new Problem(rule, new Place(file, at.Line + 1, Path(key)) { Character = at.Column + 1 }, value, $"Line {at.Line + 1}, column {at.Column + 1}: {message}", suggestion));
 
+    /// <summary>Line a key is written in, from 1; the table's own when it is not.</summary>
+    public int Line(string key) => Position(key).Line + 1;
+
     private TextPosition Position(string key) => _entries.Exists(entry => entry.Key == key) ? _entries.Find(entry => entry.Key == key).At : start;
 
     private string Path(string key) => name.Length == 0 ? key : key.Length == 0 ? name : $"{name}.{key}";

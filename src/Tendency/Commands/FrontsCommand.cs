@@ -67,7 +67,7 @@ internal static class FrontsCommand
             Console.Error.WriteLine(remark);
         }
 
-        return ProblemReport.Write(week.With(study.Plan.Problems), studied, request.Quiet);
+        return ProblemReport.Write(week, studied, request.Quiet);
     }
 
     private static PlayLog OwnFilm(Request request, string charts)

@@ -29,7 +29,7 @@ internal sealed record ChartedWeek(WeekFolder Folder, WeekPlan Week, ReadLog Rea
 
         // Said before the work rather than after it.
         OutputFile.Check(request.Output);
-        return new ChartedWeek(folder, week, read, DerivedColumns.AddTo(read.Plays, week, folder.Glossary)).With(problems);
+        return new ChartedWeek(folder, week, read, DerivedColumns.AddTo(read.Plays, week, folder.Glossary)).With(problems.Concat(FrontPlan.Open(folder).Problems));
     }
 
     /// <summary>What is wrong with the week's files and with the charts.</summary>

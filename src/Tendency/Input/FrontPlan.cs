@@ -15,21 +15,21 @@ internal sealed record FrontPlan(FrontBook Book, IReadOnlyList<Front> Fronts, IR
         using var ratings = Reader(folder, folder.Plan.RatingsFile);
         var read = FrontBookReader.Read(fronts, ratings, FrontBook.BuiltIn, folder.Plan.FrontsFile, folder.Plan.RatingsFile);
         var (planned, unknown) = read.Book.Plan(folder.Plan.Fronts);
-        var problems = read.Problems.Concat(unknown.Select(name => Unknown(read.Book, name)));
+        var problems = read.Problems.Concat(unknown.Select(name => Unknown(read.Book, name, folder.Plan.FrontsLine)));
         return new FrontPlan(read.Book, planned.Count > 0 ? planned : read.Book.Fronts, [.. problems]);
     }
 
     private static StreamReader? Reader(WeekFolder folder, string name) =>
         folder.OpenBeside(name) is { } stream ? new StreamReader(stream) : null;
 
-    private static Problem Unknown(FrontBook book, string name)
+    private static Problem Unknown(FrontBook book, string name, int line)
     {
         var nearest = NearestWord.In(book.Fronts.Select(f => f.Name), name);
         return new Problem(
             FrontRules.UnknownPlanFront,
-            new Place("week.toml", 0, "plan.fronts"),
+            new Place("week.toml", line, "plan.fronts"),
             name,
-            $"'{name}' is no front that is known.",
+            $"'{name}' is no front that is known.{(nearest is null ? "" : $" Did you mean '{nearest}'?")}",
             nearest ?? "");
     }
 }

@@ -19,6 +19,14 @@ public class FrontBookReaderTests
     }
 
     [Fact]
+    public void Read_TwelveMen_IsNoFront()
+    {
+        var read = Read(FrontHeader + "crowd,strength,3 5 edge,3 5 edge,floats,3,1,open middle\n", null);
+        Assert.Contains("a defense has eleven", Assert.Single(read.Problems).Message, StringComparison.Ordinal);
+        Assert.All(read.Book.Fronts, front => Assert.InRange(front.Men, 7, Front.MostMen));
+    }
+
+    [Fact]
     public void Read_ChangedRating_ReplacesOneSideOnly()
     {
         var read = Read(null, "front,scheme,run_to,rating\ntight,power,away,1\n");

@@ -74,6 +74,38 @@ public sealed class FrontsCommandTests : IDisposable
         Assert.Contains("over 546 cells (Kendall): 0.11 at the snap, 0.09 late", ran.Error, StringComparison.Ordinal);
     }
 
+    /// <summary>A staff's slips are named with line and nearest word by every command that would read its files; the rest is used.</summary>
+    [Theory]
+    [InlineData("fronts")]
+    [InlineData("tables", "--of", "call")]
+    [InlineData("booklet", "-o", "week.pdf")]
+    public void StaffFiles_WithSlips_AreUsedButForTheirSlips(string command, params string[] rest)
+    {
+        WriteStaffFiles();
+        var ran = _tendency.Run([command, ".", .. rest]);
+        Assert.Equal(1, ran.ExitCode);
+        Assert.Contains("fronts.csv:3 nose: 'flots' is none of: floats, to play, fixed. Did you mean 'floats'?", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("ratings.csv:3 front: 'nickel ovr' is no front we know. Did you mean 'nickel over'?", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("week.toml:2 plan.fronts: 'fve to back' is no front that is known. Did you mean 'five to back'?", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void StaffFiles_FrontAndRating_AreInTheMatrix()
+    {
+        WriteStaffFiles();
+        var cells = _tendency.Run("fronts", ".", "--matrix", "--format", "csv").Output.Split('\n').Select(line => line.Split(',')).Where(cells => cells[0] == "nickel over").ToArray();
+        Assert.NotEmpty(cells);
+        Assert.All(cells.Where(cell => cell[1] == "inside zone"), cell => Assert.Equal("0.33", cell[5]));
+    }
+
+    private void WriteStaffFiles()
+    {
+        _ = _tendency.Write("chart.csv", s_chart);
+        _ = _tendency.Write("week.toml", "[plan]\nfronts = [\"tight\", \"fve to back\", \"nickel over\"]\nfronts_file = \"fronts.csv\"\nratings_file = \"ratings.csv\"\n");
+        _ = _tendency.Write("fronts.csv", "front,line_to,line_off,nose,linebackers,overhangs,late\nnickel over,3 7,1 5,fixed,2,1,one\ntilt,3 5,5,flots,2,1,one\n");
+        _ = _tendency.Write("ratings.csv", "front,scheme,rating\nnickel over,inside zone,2\nnickel ovr,power,1\n");
+    }
+
     private string[] Lines(string table)
     {
         _ = _tendency.Write("chart.csv", s_chart);
