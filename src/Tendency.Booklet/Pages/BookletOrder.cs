@@ -23,6 +23,7 @@ public static class BookletOrder
         new("Front", "front-cards", "Front cards, first choice", [ColumnNames.RunScheme], study => FrontCardsPage.Compose(study, FrontCardsPage.First)) { WhenEmpty = "no run scheme on five plays" },
         new("Front", "front-cards-next", "Front cards, second choice", [ColumnNames.RunScheme], study => FrontCardsPage.Compose(study, FrontCardsPage.Second)) { WhenEmpty = "no second front, or no run scheme on five plays" },
         new("Front", "front-situation", "Front by situation", [], FrontSituationPage.Compose) { WhenEmpty = "no front check" },
+        new("Front", "extra-fitter", "Extra fitter", [ColumnNames.RunScheme, ColumnNames.Read], ExtraFitterPage.Compose) { WhenEmpty = "no run with a rated scheme" },
         new("Front", "protection", "Protection and rusher", [ColumnNames.SlideSide, ColumnNames.BackSide], ProtectionPage.Compose) { WhenEmpty = "no slide with an offset back" },
         new("Looks", "formation", "Formation and back", [ColumnNames.Formation], FormationPage.Compose) { WhenEmpty = "no formation on five plays" },
         new("Looks", "personnel", "Personnel", [ColumnNames.Personnel], PersonnelPage.Compose),

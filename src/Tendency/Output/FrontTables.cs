@@ -104,7 +104,7 @@ internal static class FrontTables
             ["front", "shell", "read_man", "extra_fitter", "fits", "ledger"],
             [
                 .. OptionFitter.Of(study.Check.Matrix.Fronts, study.Plan.Book, OptionFitter.UsualSurface(study.Check.Sample)).Select(o => (object?[])
-                    [o.Front, o.Shell.Word(), o.ReadMan, o.Keep, o.Keep.Length == 0 ? "nobody" : o.KeepIsLate ? "late" : "at the snap", o.Spare]),
+                    [o.Front, o.Shell.Word(), o.ReadMan, o.Keep, o.Keep.Length == 0 ? "nobody" : o.KeepIsLate ? "late" : "at the snap", o.Ledger.Text]),
             ]),
         "A zone read with the dive away from the back and the keep to him, from the surface they run reads from most; without one, the tight end on the dive's side.");
 

@@ -53,7 +53,7 @@ public class FrontBookReaderTests
     }
 
     [Theory]
-    [InlineData("wall,strength,3 5,3 55,floats,2,0,one", "line_to", "5")]
+    [InlineData("wall,strength,3 5,3 55,floats,2,0,one", "line_off", "5")]
     [InlineData("wall,strenght,3 5,3 5,floats,2,0,one", "set_by", "strength")]
     [InlineData("wall,strength,3 5,3 5,flotas,2,0,one", "nose", "floats")]
     [InlineData("wall,strength,3 5,3 5,floats,two,0,one", "linebackers", "")]

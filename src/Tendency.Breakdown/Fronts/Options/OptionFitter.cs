@@ -7,8 +7,8 @@ namespace Tendency.Breakdown.Fronts.Options;
 /// <param name="ReadMan">The last man on the line on the keep's side; an overhang where no line player sets that edge.</param>
 /// <param name="Keep">Who fits the quarterback; empty when nobody does.</param>
 /// <param name="KeepIsLate">Whether he comes from depth.</param>
-/// <param name="Spare"><c>play now/late; back now/late; all now/late</c>.</param>
-public sealed record OptionFitter(string Front, Shell Shell, string ReadMan, string Keep, bool KeepIsLate, string Spare)
+/// <param name="Ledger">The whole count.</param>
+public sealed record OptionFitter(string Front, Shell Shell, string ReadMan, string Keep, bool KeepIsLate, GapLedger Ledger)
 {
     /// <summary>A zone read with the dive away from the back, the keep to him; the tight end on the dive's side unless their surface is known.</summary>
     /// <remarks>Fronts without three high safeties have one line, under the first shell.</remarks>
@@ -33,6 +33,6 @@ public sealed record OptionFitter(string Front, Shell Shell, string ReadMan, str
         var line = Lineup.ToFlank(front, look) == Flank.Back ? front.LineTo : front.LineOff;
         var edge = line.Count > 0 ? line[^1] : null;
         var readMan = edge is not null && Technique.SetsEdge(edge) ? edge : "overhang";
-        return new OptionFitter(front.Name, shell, readMan, keep.Fitter, keep.IsLate, ledger.Text);
+        return new OptionFitter(front.Name, shell, readMan, keep.Fitter, keep.IsLate, ledger);
     }
 }
