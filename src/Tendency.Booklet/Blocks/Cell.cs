@@ -9,6 +9,9 @@ public sealed record TextCell(IReadOnlyList<RichText> Lines) : Cell
     /// <summary>Printed small under the lines, whole items then "+12 more".</summary>
     public PlayList? Plays { get; init; }
 
+    /// <summary>Printed lines each of <see cref="Lines"/> may take; beyond them it is cut with ….</summary>
+    public int MostLines { get; init; } = 2;
+
     /// <summary>The text is a number.</summary>
     public bool Numeric { get; init; }
 }

@@ -99,7 +99,7 @@ internal static class CellMarks
         [
             box,
             new WordShape(wide / 2, (high / 2) - 0.4, cell.Call, 10.5, sure) { White = black, MaxWidth = wide - 4 },
-            new WordShape(wide / 2, (high / 2) + 9, cell.Under, 7.5) { White = black, MaxWidth = wide - 4 },
+            new WordShape(wide / 2, (high / 2) + 9, cell.Under, 7.5) { White = black, MaxWidth = wide - 1 },
         ];
     }
 }

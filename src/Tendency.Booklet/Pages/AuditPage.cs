@@ -7,6 +7,8 @@ namespace Tendency.Booklet.Pages;
 /// <summary>What is wrong with the charts, and what could not be checked?</summary>
 internal static class AuditPage
 {
+    private const int MostMessageLines = 6;
+    private const int MostFiles = 12;
     private const int MostRules = 14;
 
     public static Page? Compose(Study study)
@@ -44,18 +46,18 @@ internal static class AuditPage
 
     private static Table Rules(IGrouping<Rule, Problem>[] byRule) => new(
         [
-            new Column("Rule", 0, 172),
-            new Column("Weight", 178, 46),
-            new Column("Times", 224, 28, Align.Right),
-            new Column("First seen", 264, 108),
-            new Column("What it says", 380, 136),
+            new Column("Rule", 0, 134),
+            new Column("Weight", 140, 40),
+            new Column("Times", 180, 28, Align.Right),
+            new Column("First seen", 218, 96),
+            new Column("What it says", 322, 194),
         ],
         [.. byRule.Take(MostRules).Select(group => new TableRow(
             Cells.Text(RichText.Strong(Words.Capital(group.Key.Title))),
             Cells.Text(group.Key.Severity.ToString().ToLowerInvariant()),
             Cells.Count(group.Count()),
             Cells.Text(Place(group.First())),
-            Cells.Text(group.First().Message)))])
+            new TextCell([group.First().Message]) { MostLines = MostMessageLines }))])
     { Caption = "Findings of the audit" };
 
     private static string Place(Problem problem) => problem.Place.Line > 0 ? $"{problem.Place.File}, line {problem.Place.Line}" : problem.Place.File;
@@ -95,13 +97,17 @@ internal static class AuditPage
                 new Column("Warnings", 326, 60, Align.Right),
                 new Column("Notes", 402, 50, Align.Right),
             ],
-            [.. names.Take(12).Select(name => new TableRow(
+            [.. names.Take(MostFiles).Select(name => new TableRow(
                 Cells.Name(name),
                 Cells.Count(files.Codes.Count((ushort)files.CodeOf(name))),
                 Cells.Count(Count(problems, name, Severity.Error)),
                 Cells.Count(Count(problems, name, Severity.Warning)),
                 Cells.Count(Count(problems, name, Severity.Note))))])
         { Caption = "Findings by chart" };
+        if (names.Length > MostFiles)
+        {
+            yield return Paragraph.Note($"And {Words.Counted(names.Length - MostFiles, "more chart")}: the audit command lists them all.");
+        }
     }
 
     private static int Count(IReadOnlyList<Problem> problems, string file, Severity severity) =>

@@ -47,7 +47,7 @@ internal static class CellSetter
         {
             var named = cue || cell.Numeric || (i == 0 && cell.Lines[i].Runs is [{ Bold: true }]);
             var (size, leading) = cue ? (10.0, 12.0) : named ? (9.5, 11.0) : (8.5, Leading);
-            lines.AddRange(letters.Wrap(cell.Lines[i], size, column.Width, 2).Select(line => (line, leading)));
+            lines.AddRange(letters.Wrap(cell.Lines[i], size, column.Width, cell.MostLines).Select(line => (line, leading)));
         }
 
         if (cell.Plays is { } plays)

@@ -45,7 +45,7 @@ internal static class ContentsSetter
     {
         var ends = Enumerable.Range(0, Math.Max(0, finding.Length - 1)).Where(i => finding[i + 1] == ' ').Reverse().ToArray();
         var shorter = ends.Where(i => finding[i] == '.').Select(i => finding[..(i + 1)])
-            .Concat(ends.Where(i => finding[i] is ':' or ';' or ',').Select(i => finding[..i] + "."));
+            .Concat(ends.Where(i => finding[i] is ':' or ';' or ',' || finding.AsSpan(i + 1).StartsWith(" and ")).Select(i => finding[..(finding[i] is ':' or ';' or ',' ? i : i + 1)] + "."));
         return shorter.Prepend(finding).Select(words => letters.Wrap(words, Finding, width)).FirstOrDefault(set => set.Count <= lines)
             ?? letters.Wrap(finding, Finding, width, lines);
     }

@@ -54,9 +54,7 @@ internal static class Paginator
         List<Sheet>? best = null;
         foreach (var openness in Openness)
         {
-            var plain = SheetFiller.Fill(pages, new Filling(openness));
-            var whole = SheetFiller.Fill(pages, new Filling(openness) { PartsOnlyTallPages = true });
-            foreach (var sheets in EarlyEndsOf(pages, openness, plain).Prepend(whole).Prepend(plain))
+            foreach (var sheets in Ways(pages, openness))
             {
                 if (best is null || Faults(sheets) < Faults(best))
                 {
@@ -73,6 +71,50 @@ internal static class Paginator
         return best!;
     }
 
+    private static IEnumerable<List<Sheet>> Ways(List<SetPage> pages, double openness)
+    {
+        yield return PartingFew(pages, openness);
+        var plain = SheetFiller.Fill(pages, new Filling(openness));
+        yield return plain;
+        foreach (var sheets in EarlyEndsOf(pages, openness, plain))
+        {
+            yield return sheets;
+        }
+    }
+
+    /// <summary>Pages begin on a used sheet only where they go onto it whole; of the others a few are parted where that fills a half-empty sheet.</summary>
+    private static List<Sheet> PartingFew(List<SetPage> pages, double openness)
+    {
+        var best = SheetFiller.Fill(pages, new Filling(openness) { Parted = new HashSet<string>() });
+        var parted = new HashSet<string>(StringComparer.Ordinal);
+        for (var i = 0; i < best.Count - 1; i++)
+        {
+            if (best[i].HalfEmpty && Chain(pages, openness, best, i, parted) is { } better)
+            {
+                (best, parted) = better;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>The page after a half-empty sheet parted; what is left of it may leave the next sheet half empty, and so on for a few pages. Null when no such chain is better.</summary>
+    private static (List<Sheet> Sheets, HashSet<string> Parted)? Chain(List<SetPage> pages, double openness, List<Sheet> best, int at, HashSet<string> parted)
+    {
+        const int MostParted = 4;
+        var (tried, more) = (best, new HashSet<string>(parted, StringComparer.Ordinal));
+        for (var i = at; i < at + MostParted && i < tried.Count - 1 && tried[i].HalfEmpty && tried[i + 1].Targets is [var next, ..] && more.Add(next.Anchor); i++)
+        {
+            tried = SheetFiller.Fill(pages, new Filling(openness) { Parted = more });
+            if (Faults(tried) < Faults(best))
+            {
+                return (tried, more);
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The same with the sheet before the last half-empty one ended early.</summary>
     private static IEnumerable<List<Sheet>> EarlyEndsOf(List<SetPage> pages, double openness, List<Sheet> plain)
     {
@@ -80,8 +122,8 @@ internal static class Paginator
         return at <= 0 ? [] : EarlyEnds.Select(end => SheetFiller.Fill(pages, new Filling(openness) { Ends = new Dictionary<int, double> { [at - 1] = end } }));
     }
 
-    /// <summary>A half-empty sheet is worth three pages parted: filling one must not part every page after it.</summary>
-    private static int Faults(List<Sheet> sheets) => sheets.Sum(sheet => (sheet.HalfEmpty ? 3 : 0) + (sheet.IsContinued ? 1 : 0));
+    /// <summary>A half-empty sheet is worth five pages parted: filling one must not part every page after it.</summary>
+    private static int Faults(List<Sheet> sheets) => sheets.Sum(sheet => (sheet.HalfEmpty ? 5 : 0) + (sheet.IsContinued ? 1 : 0));
 
     private static Dictionary<string, int> Numbers(List<Sheet> placed)
     {

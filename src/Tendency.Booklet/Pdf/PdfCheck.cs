@@ -42,6 +42,7 @@ public sealed record PdfInspection(IReadOnlyList<InspectedPage> Pages, IReadOnly
 public static class PdfCheck
 {
     private const double Tolerance = 1.5; // glyph boxes reach a little past their advance
+    private const double Accents = 4; // marks on the capitals of a title stand above the line it hangs from
 
     /// <param name="pdf">A booklet of <see cref="PdfPrinter"/>; read from its beginning.</param>
     public static PdfInspection Inspect(Stream pdf)
@@ -76,7 +77,7 @@ public static class PdfCheck
         let box = word.BoundingBox
         let top = page.Height - box.Top
         let bottom = page.Height - box.Bottom
-        where box.Left < grid.Left - Tolerance || box.Right > grid.Right + Tolerance || top < grid.Top - Tolerance || bottom > grid.Bottom + Tolerance
+        where box.Left < grid.Left - Tolerance || box.Right > grid.Right + Tolerance || top < grid.Top - Accents || bottom > grid.Bottom + Tolerance
         select new PageFinding(page.Number, PageFault.OutsideMargins, word.Text);
 
     /// <summary>Pairs of words whose inked boxes share more than a sliver.</summary>

@@ -6,8 +6,8 @@ namespace Tendency.Booklet.Pdf;
 /// <param name="Openness">A page may begin on a sheet used up to this part.</param>
 internal sealed record Filling(double Openness)
 {
-    /// <summary>A page that goes onto a sheet of its own is never parted.</summary>
-    public bool PartsOnlyTallPages { get; init; }
+    /// <summary>Anchors of the pages that may begin on a used sheet and run on to the next although a sheet of their own would hold them whole; null = all.</summary>
+    public IReadOnlySet<string>? Parted { get; init; }
 
     /// <summary>Sheets (0 = first) that end early, as a part of the live height.</summary>
     public IReadOnlyDictionary<int, double> Ends { get; init; } = new Dictionary<int, double>();
@@ -40,7 +40,7 @@ internal sealed class SheetFiller
         if (sheets.Count > 0 && page.Content.Kind == PageKind.Inside && sheets[^1] is { } open && open.IsOpen && open.Used < filling.Openness)
         {
             var room = Bottom(open) - open.Cursor - Apart - page.Under.Height;
-            if (filling.PartsOnlyTallPages && FitsASheet(page) ? HeightOf(page) <= room : TakesSome(page, room))
+            if (filling.Parted?.Contains(page.Content.Anchor) == false && FitsASheet(page) ? HeightOf(page) <= room : TakesSome(page, room))
             {
                 open.Cursor += Apart;
                 open.Targets.Add((page.Content.Anchor, open.Cursor - 8));

@@ -20,6 +20,9 @@ public static class SteadyHabits
     private const int FewestGamesForAChange = 4;
     private const double LeastCorrelation = 0.02;
 
+    /// <summary>At 1 every game would be a single draw, and no spread could be more than luck.</summary>
+    private const double MostCorrelation = 0.95;
+
     /// <param name="plays">The subject's counted plays, derived columns included.</param>
     /// <param name="habits">Those not charted, or seen in fewer than three games, are passed over.</param>
     /// <param name="seed">The same seed gives the same p-values.</param>
@@ -52,7 +55,7 @@ public static class SteadyHabits
 
         var table = new CountTable([.. games.Select(g => (IReadOnlyList<int>)[g.Tally.Count, g.Tally.Plays - g.Tally.Count])]);
         var after = ChangePoint.Find(table)!.After;
-        var rho = Math.Max(LeastCorrelation, WithinGames(about, did, games.Take(after).Select(g => g.Game).ToHashSet(StringComparer.Ordinal)));
+        var rho = Math.Clamp(WithinGames(about, did, games.Take(after).Select(g => g.Game).ToHashSet(StringComparer.Ordinal)), LeastCorrelation, MostCorrelation);
         var (spread, change) = Drift.Bootstrap(table, rho, draws, seed);
         return games.Length < FewestGamesForAChange
             ? new Steadiness(habit, games, spread, null, null)

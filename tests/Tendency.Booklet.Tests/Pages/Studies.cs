@@ -22,13 +22,14 @@ internal static class Studies
     public static string[] Files() =>
         [.. Directory.GetFiles(Path.Combine(Checkout.Root, "tests", "Tendency.Booklet.Tests", "Pages", "Charts"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 
-    public static Study Of(params string[] charts)
+    public static Study Of(params string[] charts) => Of(WeekPlan.Default, Unit.Offense, charts);
+
+    public static Study Of(WeekPlan week, Unit unit, params string[] charts)
     {
-        var week = WeekPlan.Default;
         var read = ChartReader.Read(
             [.. charts.Select((chart, i) => new ChartSource($"{i}.csv", () => new MemoryStream(Encoding.UTF8.GetBytes(chart))))], week, Glossary.BuiltIn);
         var all = DerivedColumns.AddTo(read.Plays, week, Glossary.BuiltIn);
-        return new Study(StudiedPlays.Choose(all, week, [], Unit.Offense, out _)!, all, read, week);
+        return new Study(StudiedPlays.Choose(all, week, [], unit, out _)!, all, read, week) { Side = unit == Unit.Offense ? "offense" : "defense" };
     }
 
     /// <summary>With front check, tells and audit, as the command gathers them; fewer draws, for speed.</summary>
@@ -62,11 +63,13 @@ internal static class Studies
     }
 
     // The charts quote no cell, so a comma always parts two.
-    private static string Rewrite(string chart, Func<string, string, string> change, Func<string, bool> keep)
+    internal static string Rewrite(string chart, Func<string, string, string> change, Func<string, bool> keep)
     {
         var lines = chart.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.TrimEnd('\r').Split(',')).ToArray();
         var kept = lines[0].Index().Where(header => keep(header.Item)).Select(header => header.Index).ToArray();
-        var rows = lines.Select((line, i) => string.Join(',', kept.Select(k => i == 0 ? line[k] : change(lines[0][k], line[k]))));
+        var rows = lines.Select((line, i) => string.Join(',', kept.Select(k => i == 0 ? line[k] : Quoted(change(lines[0][k], line[k])))));
         return string.Join('\n', rows) + "\n";
     }
+
+    private static string Quoted(string cell) => cell.AsSpan().IndexOfAny(",\"\n") < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

@@ -9,6 +9,9 @@ namespace Tendency.Booklet.Pages.Sheets;
 /// <summary>Run or pass in a cell read at a glance. Sure means against an even split here: on the sideline the question is which of the two comes.</summary>
 internal static class CallCells
 {
+    // From here on both counts and the range are wider than a cell.
+    private const int MostCounted = 1000;
+
     private static readonly (string Value, string Head)[] s_backs = [("weak", "Back weak"), ("middle", "Behind"), ("strong", "Back strong")];
 
     /// <summary>Where the back was seen on at least as many plays as a percentage needs; empty when his side is not charted.</summary>
@@ -32,6 +35,7 @@ internal static class CallCells
         var share = study.Of(new Tally(Math.Max(runs, passes), both), .5);
         var word = runs > passes ? "run" : passes > runs ? "pass" : "even";
         var tone = !share.Differs ? CallTone.Even : runs > passes ? CallTone.SureRun : CallTone.SurePass;
-        return new CallCell($"{word} {Figures.Percent(share).TrimEnd('%')}", $"{share.Count}/{share.Plays}, {Figures.Range(share).TrimEnd('%')}", tone);
+        var counted = share.Plays < MostCounted ? $"{share.Count}/{share.Plays}" : $"of {Figures.Count(share.Plays)}";
+        return new CallCell($"{word} {Figures.Percent(share).TrimEnd('%')}", $"{counted}, {Figures.Range(share).TrimEnd('%')}", tone);
     }
 }

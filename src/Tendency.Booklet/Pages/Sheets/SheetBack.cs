@@ -19,7 +19,7 @@ internal static class SheetBack
     public static Page? Of(Study study)
     {
         var sides = new List<Side>();
-        Add(sides, 310, Formations(study));
+        Add(sides, 318, Formations(study));
         Add(sides, 170, [.. Mix(study, "Runs", "run", ColumnNames.RunScheme), .. Mix(study, "Passes", "pass", ColumnNames.PassConcept)]);
         if (sides.Count == 0)
         {
@@ -30,7 +30,7 @@ internal static class SheetBack
         return new Page("sideline-sheet-back", "Sideline sheet, back", $"{study.Side}, looks and calls")
         {
             Kind = PageKind.Sheet,
-            Blocks = [new SideBySide(sides) { Gutter = 20 }],
+            Blocks = [new SideBySide(sides) { Gutter = 16 }],
         };
     }
 
@@ -52,8 +52,8 @@ internal static class SheetBack
         }
 
         var backs = CallCells.Backs(study);
-        var columns = new List<Column> { new("", 0, 64), new("All", 66, 60, Align.Center) };
-        columns.AddRange(backs.Select((back, i) => new Column(back.Head, 66 + (62 * (i + 1)), 60, Align.Center)));
+        var columns = new List<Column> { new("", 0, 64), new("All", 66, 62, Align.Center) };
+        columns.AddRange(backs.Select((back, i) => new Column(back.Head, 66 + (63 * (i + 1)), 62, Align.Center)));
         var rest = formations.Except(kept).ToArray();
         var blocks = new List<Block>
         {
@@ -123,7 +123,7 @@ internal static class SheetBack
         yield return new Table(
             [new Column("", 0, 128), new Column("", 130, 70, Align.Right)],
             [.. held.Select(found => new TableRow(
-                Cells.Text(SituationWords.Of(found.Tell.Conditions), RichText.Strong($"{SituationWords.Outcome(found.OutcomeColumn, found.Tell.Outcome)} {Figures.Percent(found.Tell.Share)}")),
+                Cells.Text(SituationWords.Of(found.Tell.Conditions), RichText.Strong($"{Words.Plain(SituationWords.Outcome(found.OutcomeColumn, found.Tell.Outcome))} {Figures.Percent(found.Tell.Share)}")),
                 Cells.Text($"{found.Tell.Count}/{found.Tell.Plays}, {Figures.Range(found.Tell.Range)}", $"out {found.Tell.HeldOutCount}/{found.Tell.HeldOutPlays}")))])
         { Caption = "Tells that hold" };
     }
