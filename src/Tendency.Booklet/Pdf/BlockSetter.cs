@@ -123,7 +123,7 @@ internal sealed class BlockSetter(Letters letters, bool tight = false)
     }
 }
 
-/// <summary>A flow that stays on one page unless it is taller than a page.</summary>
+/// <summary>A flow that stays on one page; parted only where a page of its own does not hold it.</summary>
 internal sealed class SetWhole(SetFlow flow) : SetBlock
 {
     public override double Height => flow.Height;
@@ -131,4 +131,6 @@ internal sealed class SetWhole(SetFlow flow) : SetBlock
     public override void Draw(Ink ink, double x, double y) => flow.Draw(ink, x, y);
 
     public override Parting? Split(double room) => flow.Height > Grid.Portrait.LastBlockBottom - 90 ? flow.Split(room) : null;
+
+    public override Parting? SplitOnOwnPage(double room) => flow.Split(room);
 }

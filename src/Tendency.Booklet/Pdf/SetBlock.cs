@@ -12,6 +12,9 @@ internal abstract class SetBlock
 
     /// <summary>Parts the block so that the first part is at most <paramref name="room"/> high; null = it cannot be parted there.</summary>
     public virtual Parting? Split(double room) => null;
+
+    /// <summary>The same where the block has a whole page to itself and still does not fit: what else stays together is parted too.</summary>
+    public virtual Parting? SplitOnOwnPage(double room) => Split(room);
 }
 
 /// <summary>A block parted at a page's end.</summary>

@@ -110,7 +110,7 @@ internal sealed class SheetFiller
                 continue;
             }
 
-            if (item.Block.Split(room) is { } parts)
+            if ((atTop && sheet.Names.Count == 1 ? item.Block.SplitOnOwnPage(room) : item.Block.Split(room)) is { } parts)
             {
                 sheet.Cursor += gap;
                 sheet.Put(parts.First, sheet.Grid.Left);
@@ -118,7 +118,7 @@ internal sealed class SheetFiller
             }
             else if (atTop && sheet.Names.Count == 1)
             {
-                // Taller than a whole page and not to be parted: printed as it is; PdfCheck reports it.
+                // Taller than a whole page and nowhere to be parted: printed as it is; PdfCheck reports it.
                 sheet.Put(item.Block, sheet.Grid.Left);
                 atTop = false;
                 continue;

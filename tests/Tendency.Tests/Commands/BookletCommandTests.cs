@@ -26,6 +26,6 @@ public sealed class BookletCommandTests : IDisposable
         var read = PdfCheck.Inspect(pdf);
         Assert.Equal(title, read.Title);
         Assert.Empty(read.Findings.Where(finding => finding.Fault != PageFault.HalfEmpty));
-        Assert.Equal(["Brief 1", "Contents 2", "Run game 2", "Third down 3", "How to read 4"], read.Bookmarks);
+        Assert.Equal(["Scouting brief 1", "Contents 2", "Run game 2", "Third down 3", "How to read 4"], read.Bookmarks);
     }
 }

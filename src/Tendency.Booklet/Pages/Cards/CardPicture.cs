@@ -27,7 +27,7 @@ internal static class CardPicture
         shapes.AddRange(GapLetters(stage));
         shapes.AddRange(Labels(stage, offense, letters));
         shapes.AddRange(Feet(look));
-        shapes.AddRange(Remarks(stage, men));
+        shapes.AddRange(Remarks(stage, men, letters));
         return new Diagram(CardStage.Width, CardStage.Height, shapes, Description(ledger));
     }
 
@@ -102,12 +102,13 @@ internal static class CardPicture
         yield return new WordShape(CardStage.Width - 2, CardStage.FootY, "away from the back", 8.5, Bold: true, Align.Right);
     }
 
-    private static IEnumerable<Shape> Remarks(CardStage stage, IReadOnlyList<PlacedMan> men)
+    private static IEnumerable<Shape> Remarks(CardStage stage, IReadOnlyList<PlacedMan> men, Letters letters)
     {
         foreach (var man in men.Where(man => man.Fit is null))
         {
             var word = man.Man == stage.Ledger.Held ? "held by the throw" : man.IsLate(stage.Ledger) ? "free, late" : "free";
-            yield return new WordShape(man.At.X, man.At.Y + 9, word, 7.5);
+            var half = letters.Width(word, new Style(7.5)) / 2;
+            yield return new WordShape(Math.Clamp(man.At.X, half, CardStage.Width - half), man.At.Y + 9, word, 7.5);
         }
     }
 

@@ -1,11 +1,11 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Lettering;
-using Tendency.Booklet.Pages.SelfScouts;
 using Tendency.Booklet.Pages;
+using Tendency.Booklet.Pages.SelfScouts;
 using Tendency.Booklet.Tests.Infra;
 using Tendency.Breakdown.Findings.SelfScouts;
-using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Fronts;
+using Tendency.Breakdown.Fronts.Checks;
 
 namespace Tendency.Booklet.Tests.Pages.SelfScouts;
 
