@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using Tendency;
 using Tendency.Commands;
-using Tendency.Output;
+using Tendency.Input;
 
 var root = new RootCommand("Turns charts of an opponent's snaps into decisions: audited counts, how sure each is, and a scouting booklet.")
 {

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Charters;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

@@ -4,6 +4,7 @@ using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Corrections;
 using Tendency.Breakdown.Problems;
 using Tendency.Breakdown.Situations;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Situations;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

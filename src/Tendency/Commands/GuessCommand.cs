@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Text;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Findings;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

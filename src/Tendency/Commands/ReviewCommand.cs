@@ -4,6 +4,7 @@ using System.Text;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings.Reviews;
 using Tendency.Breakdown.Fronts.Checks;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

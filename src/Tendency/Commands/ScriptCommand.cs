@@ -5,6 +5,7 @@ using Tendency.Booklet.Pages.Scripts;
 using Tendency.Booklet.Pdf;
 using Tendency.Breakdown.Counts.Scripts;
 using Tendency.Breakdown.Situations;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

@@ -8,6 +8,7 @@ using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Findings.SelfScouts;
 using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Situations;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

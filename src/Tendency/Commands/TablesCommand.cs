@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using Tendency.Breakdown.Counts;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

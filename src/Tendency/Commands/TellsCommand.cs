@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text;
 using Tendency.Breakdown.Findings;
+using Tendency.Files;
 using Tendency.Input;
 using Tendency.Output;
 

@@ -3,8 +3,8 @@ using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Charts.Workbooks;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Weeks;
+using Tendency.Files;
 using Tendency.Input;
-using Tendency.Output;
 
 namespace Tendency.Commands;
 

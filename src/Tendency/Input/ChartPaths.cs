@@ -1,4 +1,5 @@
 using Tendency.Breakdown.Charts.Reading;
+using Tendency.Files;
 
 namespace Tendency.Input;
 

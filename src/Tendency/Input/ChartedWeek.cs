@@ -5,7 +5,7 @@ using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
-using Tendency.Output;
+using Tendency.Files;
 
 namespace Tendency.Input;
 

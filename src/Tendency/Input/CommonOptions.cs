@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using Tendency.Breakdown.Situations;
-using Tendency.Output;
 
 namespace Tendency.Input;
 

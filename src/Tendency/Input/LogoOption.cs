@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Tendency.Booklet.Pdf;
+using Tendency.Files;
 
 namespace Tendency.Input;
 

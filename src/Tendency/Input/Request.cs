@@ -1,5 +1,4 @@
 using Tendency.Breakdown.Situations;
-using Tendency.Output;
 
 namespace Tendency.Input;
 

@@ -1,6 +1,6 @@
 using Tendency.Booklet.Pages;
 using Tendency.Breakdown.Findings.Reviews;
-using Tendency.Output;
+using Tendency.Files;
 
 namespace Tendency.Input;
 

@@ -3,6 +3,7 @@ using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Problems;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
+using Tendency.Files;
 
 namespace Tendency.Input;
 

@@ -1,4 +1,6 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Files;
+using Tendency.Input;
 
 namespace Tendency.Output;
 

@@ -1,6 +1,7 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Html;
 using Tendency.Booklet.Pdf;
+using Tendency.Files;
 
 namespace Tendency.Output;
 

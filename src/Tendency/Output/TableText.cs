@@ -5,6 +5,7 @@ using System.Text.Json;
 using CsvHelper;
 using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Counts;
+using Tendency.Input;
 
 namespace Tendency.Output;
 

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Reading;
@@ -34,11 +33,10 @@ public class HostileFileTests
     }
 
     [Fact]
-    public void Read_LoneCellInTheLastCorner_IsRefusedOrReadAtOnce()
+    public void Read_LoneCellInTheLastCorner_MakesNoRowsOfTheEmptyOnes()
     {
-        var watch = Stopwatch.StartNew();
-        _ = Read(HostileWorkbooks.Next(new Random(FirstSeedOf(5))), "corner.xlsx");
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), $"{watch.Elapsed}");
+        var read = Read(HostileWorkbooks.Next(new Random(FirstSeedOf(5))), "corner.xlsx");
+        Assert.Equal((0, 0, 0), (read.RowsRead, read.Plays.Rows, read.RowsSetAside));
     }
 
     [Theory]

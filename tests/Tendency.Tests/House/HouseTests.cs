@@ -11,6 +11,7 @@ public partial class HouseTests
     [InlineData("Tendency.Inference", "Functions Intervals Comparisons Information Multiplicity Shrinkage Clusters Scores Forecasts Agreement Games")]
     [InlineData("Tendency.Breakdown", "Problems Weeks Glossaries Charts Situations Audits Counts Findings Fronts")]
     [InlineData("Tendency.Booklet", "Blocks Lettering Marks Plots Pdf Html Pages")]
+    [InlineData("Tendency", "Files Input Output Commands")]
     public void Folders_UseOnlyThoseBeforeThem(string project, string folderOrder)
     {
         var order = folderOrder.Split(' ');

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using Tendency.Tests.Commands;
 
-namespace Tendency.Tests.Output;
+namespace Tendency.Tests.Input;
 
 public sealed partial class RowAccountTests : IDisposable
 {

@@ -1,7 +1,6 @@
 using System.Text;
-using Tendency.Input;
 
-namespace Tendency.Output;
+namespace Tendency.Files;
 
 /// <summary>Where data goes: standard output, or a file that is written whole or not at all.</summary>
 internal static class OutputFile

@@ -1,4 +1,4 @@
-namespace Tendency.Input;
+namespace Tendency.Files;
 
 /// <summary>What a path stands for, links followed.</summary>
 internal static class SpecialFiles

@@ -1,6 +1,6 @@
 using Tendency.Breakdown.Charts;
 
-namespace Tendency.Output;
+namespace Tendency.Input;
 
 /// <summary>What became of the rows read, said last on standard error whether or not the command could be done.</summary>
 internal static class RowAccount

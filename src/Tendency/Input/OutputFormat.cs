@@ -1,4 +1,4 @@
-namespace Tendency.Output;
+namespace Tendency.Input;
 
 internal enum OutputFormat
 {

@@ -1,4 +1,4 @@
-namespace Tendency.Input;
+namespace Tendency.Files;
 
 /// <summary>Every file the command reads is opened here, so that no output can take the place of one.</summary>
 internal static class InputFiles

@@ -1,6 +1,6 @@
 using Tendency.Tests.Commands;
 
-namespace Tendency.Tests.Output;
+namespace Tendency.Tests.Files;
 
 public sealed class OutputFileTests : IDisposable
 {
