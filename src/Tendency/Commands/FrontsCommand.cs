@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Situations;
 using Tendency.Files;
 using Tendency.Input;
@@ -22,6 +23,9 @@ internal static class FrontsCommand
         ("--extra-fitter", "Who has the second runner in each front and shell.", FrontTables.ExtraFitter),
         ("--agreement", "Where the gap ledger and the ratings point in opposite ways, and how far they agree in rank.", FrontTables.Agreement),
     ];
+
+    // Schemes and sides make the mix, attached men the ledger, fronts the film.
+    private static readonly string[] s_columns = [ColumnNames.RunScheme, ColumnNames.RunSide, ColumnNames.BackSide, ColumnNames.Attached, ColumnNames.Front];
 
     public static Command Create()
     {
@@ -63,6 +67,7 @@ internal static class FrontsCommand
         var study = FrontStudy.Of(week, studied, request.Seed, film is null ? null : OwnFilm(request, film));
         var (table, remark) = tableOf(study);
         OutputFile.Write(request.Output, TableText.Write(table, request.Format));
+        NotCharted.Report(studied.Plays, s_columns, request.Quiet);
         if (!request.Quiet && request.Format == OutputFormat.Text)
         {
             Console.Error.WriteLine(remark);

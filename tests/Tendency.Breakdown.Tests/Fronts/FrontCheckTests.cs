@@ -185,7 +185,7 @@ public class FrontCheckTests
         var check = Check("game,play,down,distance,call\nA,1,1,10,pass\n");
         Assert.Empty(check.Ranking.Ranks);
         Assert.Null(check.IfTheyAdjust);
-        Assert.Equal("no front to compare", check.Ranking.Verdict);
+        Assert.Equal("no run with a rated scheme, so nothing to compare the fronts by", check.Ranking.Verdict);
         Assert.Empty(FrontCard.Of(Charts.ChartText.Plays("game,play,down,distance,call\nA,1,1,10,pass\n"), check, Quick));
     }
 

@@ -31,6 +31,16 @@ public sealed class FrontsCommandTests : IDisposable
     }
 
     [Fact]
+    public void Fronts_ChartWithoutSchemes_SaysWhichColumnsAreMissingAndComparesNothing()
+    {
+        _ = _tendency.Write("bare.csv", "game,play,down,distance,call\nA,1,1,10,run\nA,2,1,10,pass\n");
+        var ran = _tendency.Run("fronts", "bare.csv", "--break-even", "--format", "csv");
+        Assert.Single(ran.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("not charted: run_scheme", ran.ErrorLines);
+        Assert.Contains("not charted: attached", ran.ErrorLines);
+    }
+
+    [Fact]
     public void Fronts_TwoTables_AreRefusedByName()
     {
         _ = _tendency.Write("chart.csv", s_chart);

@@ -55,9 +55,10 @@ internal static class FrontVerdict
             return "";
         }
 
-        var mix = turn.IfRatesHold.Range is { } range ? $"The turn lies at {Figures.Range(range)} if what each front allows is right. " : "";
         var ratings = turn.ByRatings is { } share ? $"The ratings alone, before film, put it at {Figures.Percent(share)}. " : "The ratings alone, before film, have no turn. ";
-        return mix + ratings + $"With what the fronts allow in doubt too, it comes in {Figures.Number(turn.InAll.Chance * 100, 0)} of 100 draws.";
+        return turn.IfRatesHold.Range is { } range
+            ? $"The turn lies at {Figures.Range(range)} if what each front allows is right. {ratings}With what the fronts allow in doubt too, it comes in {Figures.Number(turn.InAll.Chance * 100, 0)} of 100 draws."
+            : "They have not shown that family: the turn rests on the ratings of all its schemes, each counted the same.";
     }
 
     /// <summary>Why a mix when they adjust: what each front gives up alone, and what the mix holds them to.</summary>

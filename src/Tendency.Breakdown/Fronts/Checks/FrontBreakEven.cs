@@ -52,6 +52,11 @@ public sealed record FrontBreakEven(
     {
         var rows = new List<FrontBreakEven>();
         var cells = matrix.Mix.Cells;
+        if (cells.Count == 0)
+        {
+            return rows;
+        }
+
         var holds = RunFamily.All.Select(family => (IReadOnlyList<bool>)[.. cells.Select(c => family.Holds(c.Scheme))]).ToArray();
         var (mixAlone, all) = Draws(matrix, holds, options);
         for (var i = 0; i < RunFamily.All.Count; i++)
@@ -89,11 +94,6 @@ public sealed record FrontBreakEven(
     private static (IReadOnlyList<SplitValues> MixAlone, IReadOnlyList<SplitValues> All) Draws(
         FrontMatrix matrix, IReadOnlyList<IReadOnlyList<bool>> holds, FrontOptions options)
     {
-        if (matrix.Mix.Cells.Count == 0)
-        {
-            return ([], []);
-        }
-
         var rates = FrontRanking.Rates(matrix.Cells.Select(row => row.Select(c => c.Weights)));
         IReadOnlyList<SplitValues> Draw(bool ratesVary) =>
             SplitDraws.Simulate(rates, matrix.Mix.Posterior.Weights, holds, ratesVary, options.CardDraws, options.Seed);
