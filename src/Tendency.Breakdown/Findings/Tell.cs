@@ -32,7 +32,7 @@ public sealed record Tell
     /// <summary>Exact, two-sided, calls exchanged only within a game.</summary>
     public required double PValue { get; init; }
 
-    /// <summary>Benjamini and Hochberg's, over every situation and outcome looked at.</summary>
+    /// <summary>Benjamini and Hochberg's, over every situation and outcome looked at, weighted as <see cref="Tells.Search"/> says.</summary>
     public required double QValue { get; init; }
 
     /// <summary>Share expected next time: leans on the situations this one is part of.</summary>

@@ -20,6 +20,12 @@ public sealed record TellOptions
     /// <summary>Least share of the outcome in a situation that is listed, in [0, 1); 0 lists what is rarer than usual too.</summary>
     public double LeastShare { get; init; }
 
+    /// <summary>
+    /// Also lists what the tells before it explain in part: more of what is there, more that stands in for something else. For looking at
+    /// ourselves as a staff does that need not be sure.
+    /// </summary>
+    public bool IsGenerous { get; init; }
+
     /// <summary>Seed of the shuffles behind <see cref="Tell.ShuffledP"/>; nothing else draws at random.</summary>
     public int Seed { get; init; } = 1;
 

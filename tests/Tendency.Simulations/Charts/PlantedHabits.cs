@@ -12,17 +12,17 @@ internal sealed record PlantedHabit(IReadOnlyList<(string Name, string Value)> C
 /// <summary>Calls drawn with and without habits.</summary>
 internal static class PlantedHabits
 {
-    private static readonly string[] s_names =
+    /// <summary>Columns of <see cref="SimulatedSnaps"/> that habits are planted in.</summary>
+    public static IReadOnlyList<string> Columns { get; } =
     [
         ColumnNames.Down, ColumnNames.DownDistance, ColumnNames.Hash, ColumnNames.Personnel, ColumnNames.Formation, ColumnNames.BackSet,
         ColumnNames.BackSide, ColumnNames.Attached, ColumnNames.Wing, ColumnNames.Motion, ColumnNames.Tempo, ColumnNames.FieldZone, ColumnNames.ScoreState,
     ];
 
     /// <summary>Chooses habits of 25 to 60 snaps, two conditions three times out of four, with little overlap among them.</summary>
-    public static List<PlantedHabit> Choose(PlayLog plays, int habits, bool sameSign, Random chance)
+    public static List<PlantedHabit> Choose(PlayLog plays, int habits, IReadOnlyList<string> columns, Random chance)
     {
         var chosen = new List<PlantedHabit>();
-        var sign = chance.Next(2) == 0 ? -1 : 1;
         var wanted = chance.Next(25, 61);
         for (var attempt = 1; chosen.Count < habits; attempt++)
         {
@@ -31,7 +31,7 @@ internal static class PlantedHabits
                 wanted = chance.Next(25, 61);
             }
 
-            var names = chance.GetItems(s_names, chance.Next(4) == 0 ? 1 : 2).Distinct().ToArray();
+            var names = chance.GetItems([.. columns], chance.Next(4) == 0 ? 1 : 2).Distinct().ToArray();
             var row = chance.Next(plays.Rows);
             var conditions = names.Select(name => (name, plays.Category(name)[row])).ToArray();
             var rows = Enumerable.Range(0, plays.Rows).Where(r => conditions.All(c => plays.Category(c.name)[r] == c.Item2)).ToArray();
@@ -42,7 +42,7 @@ internal static class PlantedHabits
             }
 
             var size = 1.3 + (0.3 * chance.NextDouble());
-            chosen.Add(new PlantedHabit(conditions, sameSign ? sign * size : chance.Next(2) == 0 ? -size : size, rows));
+            chosen.Add(new PlantedHabit(conditions, chance.Next(2) == 0 ? -size : size, rows));
             wanted = chance.Next(25, 61);
         }
 

@@ -40,7 +40,7 @@ internal static class GuessStudy
         var chance = new Random((seed * 7919) + team);
         var looks = SimulatedSnaps.Looks(chance.Next(), 7, 60);
         var derived = SimulatedSnaps.WithCalls(looks, Enumerable.Repeat("run", looks.Rows));
-        var habits = PlantedHabits.Choose(derived, 3, false, chance);
+        var habits = PlantedHabits.Choose(derived, 3, PlantedHabits.Columns, chance);
         var runs = PlantedHabits.RunChances(derived, 0.5, 0.25, habits, chance);
         var snaps = Snapshot.Of(derived);
         var shifted = runs.Select((p, row) => 1 / (1 + Math.Exp(-(Math.Log(p / (1 - p)) - (0.6 * UsualCalls.PassLogOdds(snaps[row])[0]) + 0.4))));

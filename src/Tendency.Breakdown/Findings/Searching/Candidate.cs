@@ -14,6 +14,9 @@ internal sealed record Candidate(int[] Dimensions, int[] Values, int Outcome, in
     /// <summary>Least p-value it could have had.</summary>
     public double LeastP { get; init; }
 
+    /// <summary>Part of the accepted rate of false alarms that it may spend; those of all pairs searched add up to 1.</summary>
+    public double Part { get; init; }
+
     /// <summary>Same for the same situation and outcome in another search over the same dimensions.</summary>
     public string Key => $"{SituationKey}:{Outcome}";
 

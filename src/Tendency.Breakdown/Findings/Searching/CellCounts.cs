@@ -103,9 +103,13 @@ internal sealed class CellCounts
     }
 
     /// <summary>Cochran, Mantel and Haenszel's signed statistic of the set counted last; 0 when it could not have come out otherwise.</summary>
-    public double Z()
+    public double Z() => Z(out _);
+
+    /// <param name="variance">Variance of the set's hits: what it could tell, whatever was called in it.</param>
+    public double Z(out double variance)
     {
-        double expected = 0, variance = 0;
+        double expected = 0;
+        variance = 0;
         for (var t = 0; t < _touchedCount; t++)
         {
             var s = _touched[t];

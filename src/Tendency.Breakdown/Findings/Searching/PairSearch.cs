@@ -9,6 +9,9 @@ internal static class PairSearch
     private const double NothingBelow = 1;
     private const double RateTheScreenIsSafeFor = 0.25;
 
+    /// <summary>What is known of a pair before its calls are looked at.</summary>
+    private readonly record struct Looked(double LeastP, double Variance, double Prior);
+
     /// <param name="searched">Pairs looked at.</param>
     /// <param name="leftOut">Game whose plays are left out; -1 for none.</param>
     /// <returns>The pairs whose q-value is at most the accepted rate of false alarms.</returns>
@@ -19,10 +22,11 @@ internal static class PairSearch
             .Select(j => new CellCounts(stratum, ground.GameNames.Count, [.. ground.Outcome.Select(o => o == j)]))
             .ToArray();
         var least = options.Fdr <= RateTheScreenIsSafeFor ? NothingBelow : 0;
-        var found = new List<Candidate>();
-        var floors = new List<double>();
+        var found = new List<(Candidate Candidate, Looked Looked)>();
+        var looked = new List<Looked>();
         SituationWalk.Each(ground, options.Depth, options.MinPlays, (dimensions, values, plays) =>
         {
+            var prior = PairWeight.Prior(dimensions, ground, options);
             for (var j = 0; j < counters.Length; j++)
             {
                 var counter = counters[j];
@@ -32,9 +36,9 @@ internal static class PairSearch
                     return;
                 }
 
-                var floor = counter.LeastP();
-                floors.Add(floor);
-                var z = counter.Z();
+                var z = counter.Z(out var variance);
+                var pair = new Looked(counter.LeastP(), variance, prior);
+                looked.Add(pair);
                 if (Math.Abs(z) < least)
                 {
                     continue;
@@ -43,12 +47,16 @@ internal static class PairSearch
                 var p = counter.P();
                 if (p <= options.Fdr)
                 {
-                    found.Add(new Candidate(dimensions.ToArray(), values.ToArray(), j, counter.Plays, z, p) { LeastP = floor });
+                    found.Add((new Candidate(dimensions.ToArray(), values.ToArray(), j, counter.Plays, z, p), pair));
                 }
             }
         });
-        var limit = WorthSearching(floors, options.Fdr, out searched);
-        return Listed([.. found.Where(c => c.LeastP <= limit)], searched, options.Fdr);
+        var limit = WorthSearching([.. looked.Select(pair => pair.LeastP)], options.Fdr, out var pairs);
+        searched = pairs;
+        var all = looked.Where(pair => pair.LeastP <= limit).Sum(Weight);
+        return Listed([.. found.Where(f => f.Looked.LeastP <= limit).Select(f => f.Candidate with { Part = Weight(f.Looked) / all })], options.Fdr);
+
+        double Weight(Looked pair) => PairWeight.Of(pair.Variance, pair.Prior, pairs, options);
     }
 
     /// <summary>
@@ -56,7 +64,7 @@ internal static class PairSearch
     /// the rate over the smallest K such that no more than K pairs can reach it (Tarone 1990, doi:10.2307/2531456; with Benjamini and
     /// Hochberg: Gilbert 2005, doi:10.1111/j.1467-9876.2005.00475.x).
     /// </summary>
-    private static double WorthSearching(List<double> floors, double rate, out int searched)
+    private static double WorthSearching(double[] floors, double rate, out int searched)
     {
         var sorted = floors.Order().ToArray();
         for (var k = 1; k <= sorted.Length; k++)
@@ -73,12 +81,11 @@ internal static class PairSearch
         return 0;
     }
 
-    // Every p-value not handed in is above the rate, so it can neither pass nor lower another's q below it:
-    // adjusting among those handed in and rescaling to all gives the same list and the same q-values.
-    private static List<Candidate> Listed(List<Candidate> found, int searched, double rate)
+    // Benjamini and Hochberg's step-up on p / (m part), where m part is 1 on average; with equal parts it is their rule itself. A p-value
+    // not handed in is above the rate and counts as 1, which is valid; m cancels, so those handed in are all it takes.
+    private static List<Candidate> Listed(List<Candidate> found, double rate)
     {
-        var q = AdjustedP.BenjaminiHochberg([.. found.Select(c => c.P)]);
-        var scale = found.Count == 0 ? 1 : (double)searched / found.Count;
-        return [.. found.Select((c, i) => c with { Q = Math.Min(1, q[i] * scale) }).Where(c => c.Q <= rate)];
+        var q = AdjustedP.BenjaminiHochberg([.. found.Select(c => Math.Min(1, c.P / (c.Part * found.Count)))]);
+        return [.. found.Select((c, i) => c with { Q = Math.Max(c.P, q[i]) }).Where(c => c.Q <= rate)];
     }
 }

@@ -1,62 +1,102 @@
+using Tendency.Inference.Comparisons;
+using Tendency.Inference.Functions;
+
 namespace Tendency.Breakdown.Findings.Searching;
 
 /// <summary>Drops from a list of significant situations those that only repeat others.</summary>
 /// <remarks>
-/// A habit shows in every situation that shares plays with it. Taken strongest first, a situation stays only if it says something the ones
-/// kept do not say already: among plays on which those agree it must pass the same p-value that put it on the list. (Choosing anew
-/// after each one kept, and dropping earlier ones explained by later ones, found no more planted habits; tests/Tendency.Simulations.)
+/// A habit shows in every situation that shares plays with it, so a list holds few habits and their many shadows. Strongest first, a situation
+/// is kept as long as its calls differ from what the game and the situations kept before lead one to expect
+/// (<see cref="ConditionalScore"/>); the bar is the list's step-up rule over again, with tells counted instead of pairs. Measured with
+/// tests/Tendency.Simulations: parting the plays by the situations kept, instead of adding up their effects, let twice as many shadows
+/// stand; exchanging earlier ones for later ones, and dropping those that later ones explain, changed nothing.
 /// </remarks>
 internal static class Pruning
 {
     /// <summary>A deeper situation must beat chance this clearly within each shallower one that is listed too.</summary>
-    private const double AddsToParent = 0.05;
+    private const double AddsToParent = 0.10;
 
     /// <summary>A condition more must buy this much of the statistic: between near equals the simpler is the one to coach.</summary>
-    private const double PriceOfACondition = 0.3;
+    private const double PriceOfACondition = 0.15;
+
+    /// <summary>Pairs overlap, so looking at all of them costs less than the sum of their p-values: as many times as simulations without habits say.</summary>
+    private const double Overlap = 1.5;
+
+    /// <summary>
+    /// With so many pairs, and such a share of all, listed, the chart is full of habits and nearly all that is listed differs: there the bar
+    /// comes down to the list's own. Three habits of fifty plays list a tenth of that.
+    /// </summary>
+    private const double ManyPairs = 200;
+    private const double GreatShare = 0.15;
 
     /// <summary>Most pairs weighed, strongest first; beyond, only repetitions are to be expected.</summary>
     private const int MostConsidered = 2000;
 
-    public static List<Candidate> Keep(SearchGround ground, IReadOnlyList<Candidate> listed)
+    /// <summary>Most tells of one outcome: nobody coaches more.</summary>
+    private const int MostKept = 30;
+
+    public static List<Candidate> Keep(SearchGround ground, IReadOnlyList<Candidate> listed, TellOptions options, int searched)
     {
         // Less of one outcome where more of another is listed is the same tell, told backwards.
         var more = listed.Where(c => c.Z > 0).Select(c => c.SituationKey).ToHashSet(StringComparer.Ordinal);
         return
         [
             .. listed.Where(c => c.Z > 0 || ground.IsTwoWay || !more.Contains(c.SituationKey))
-                .GroupBy(c => ground.IsNearlyTwoWay ? 0 : c.Outcome)
+                .GroupBy(c => ground.IsOneOfTwo(c.Outcome) ? -1 : c.Outcome)
                 .OrderBy(g => g.Key)
-                .SelectMany(g => KeepAlike(ground, [.. g])),
+                .SelectMany(g => KeepAlike(ground, [.. g], options, (double)searched / ground.TestedOutcomes)),
         ];
     }
 
-    private static List<Candidate> KeepAlike(SearchGround ground, Candidate[] listed)
+    private static List<Candidate> KeepAlike(SearchGround ground, Candidate[] listed, TellOptions options, double situations)
     {
-        var hits = ground.Outcomes.Select((_, outcome) => Array.ConvertAll(ground.Outcome, o => o == outcome)).ToArray();
-        var cut = listed.Max(c => c.P);
-        var strata = new Strata(ground.Game, ground.GameNames.Count);
+        var bar = LeastBar(listed, options, situations);
+        var outcome = listed.Min(c => c.Outcome);
+        var isHit = Array.ConvertAll(ground.Outcome, o => o == outcome);
+        var expected = new ConditionalScore(isHit, ground.Game, ground.GameNames.Count);
+        var open = listed.OrderByDescending(c => Score(c, c.Z))
+            .ThenBy(c => c.P)
+            .ThenBy(c => c.Key, StringComparer.Ordinal)
+            .Take(MostConsidered)
+            .Select(c => (Candidate: c, Plays: c.PlaysIn(ground)))
+            .ToList();
         var kept = new List<Candidate>();
-        foreach (var candidate in Strongest(listed).Take(MostConsidered))
+        while (open.Count > 0 && kept.Count < MostKept)
         {
-            var plays = candidate.PlaysIn(ground);
-            var isHit = hits[candidate.Outcome];
-            if ((kept.Count == 0 || P(strata.Of, strata.Count, isHit, plays) <= cut) && AddsToParents(ground, candidate, plays, listed, isHit))
+            var standing = open.Select(c => (c.Candidate, c.Plays, Z: (c.Candidate.Outcome == outcome ? 1 : -1) * expected.Z(c.Plays)))
+                .Where(c => kept.Count == 0 || (Math.Sign(c.Z) == Math.Sign(c.Candidate.Z) && P(c.Z) <= Math.Max(bar, Overlap * options.Fdr * (kept.Count + 1) * c.Candidate.Part)))
+                .ToArray();
+            if (standing.Length == 0)
             {
-                kept.Add(candidate);
-                strata.Split(plays);
+                break;
+            }
+
+            // Rounded, so that what differs by a last digit only is settled by the order above.
+            var best = standing.MaxBy(c => kept.Count == 0 ? Score(c.Candidate, c.Candidate.Z) : Math.Round(Score(c.Candidate, c.Z), 9));
+            _ = open.RemoveAll(c => c.Candidate == best.Candidate);
+            if (AddsToParents(ground, best.Candidate, best.Plays, listed))
+            {
+                kept.Add(best.Candidate);
+                expected.Add(best.Plays);
             }
         }
 
         return kept;
     }
 
-    private static IEnumerable<Candidate> Strongest(Candidate[] listed) => listed
-        .OrderByDescending(c => Math.Abs(c.Z) - (PriceOfACondition * c.Dimensions.Length))
-        .ThenBy(c => c.P)
-        .ThenBy(c => c.Key, StringComparer.Ordinal);
-
-    private static bool AddsToParents(SearchGround ground, Candidate candidate, int[] plays, Candidate[] listed, bool[] isHit)
+    private static double LeastBar(Candidate[] listed, TellOptions options, double situations)
     {
+        var share = Math.Min(1, listed.DistinctBy(c => c.SituationKey).Count() / Math.Max(ManyPairs, GreatShare * situations));
+        return listed.Max(c => c.P) * (options.IsGenerous ? 1 : Math.Pow(share, 4));
+    }
+
+    private static double Score(Candidate candidate, double z) => Math.Abs(z) - (PriceOfACondition * candidate.Dimensions.Length);
+
+    private static double P(double z) => 2 * NormalDistribution.Upper(Math.Abs(z));
+
+    private static bool AddsToParents(SearchGround ground, Candidate candidate, int[] plays, Candidate[] listed)
+    {
+        var isHit = Array.ConvertAll(ground.Outcome, o => o == candidate.Outcome);
         foreach (var parent in listed.Where(parent => parent.Outcome == candidate.Outcome && candidate.IsWithin(parent)))
         {
             var within = new int[ground.Game.Length];
@@ -65,19 +105,14 @@ internal static class Pruning
                 within[i] = parent.Holds(ground, i) ? ground.Game[i] : -1;
             }
 
-            if (P(within, ground.GameNames.Count, isHit, plays) > AddsToParent)
+            var counter = new CellCounts(within, ground.GameNames.Count, isHit);
+            counter.Count(plays);
+            if (counter.P() > AddsToParent)
             {
                 return false;
             }
         }
 
         return true;
-    }
-
-    private static double P(int[] stratum, int strata, bool[] isHit, int[] plays)
-    {
-        var counter = new CellCounts(stratum, strata, isHit);
-        counter.Count(plays);
-        return counter.P();
     }
 }

@@ -53,8 +53,15 @@ internal sealed class SearchGround
     /// <summary>With two outcomes in all, more of one is less of the other: only the first is tested.</summary>
     public bool IsTwoWay { get; private init; }
 
-    /// <summary>Whether two outcomes make up nearly all plays (runs, passes and a few undecided options), so that more of one is less of the other.</summary>
-    public bool IsNearlyTwoWay => IsTwoWay || Hits.Select(h => h.Sum()).OrderDescending().Take(2).Sum() >= NearlyAll * Rows.Length;
+    /// <summary>
+    /// Whether an outcome is one of two that make up nearly all plays (runs, passes and a few undecided options): more of it is less of the other.
+    /// </summary>
+    public bool IsOneOfTwo(int outcome)
+    {
+        var hits = Hits.Select(h => h.Sum()).ToArray();
+        var two = hits.OrderDescending().Take(2).ToArray();
+        return IsTwoWay || (two.Sum() >= NearlyAll * Rows.Length && hits[outcome] >= two[^1]);
+    }
 
     public int TestedOutcomes => IsTwoWay ? 1 : Outcomes.Count;
 

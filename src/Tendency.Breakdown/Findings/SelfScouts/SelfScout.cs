@@ -30,6 +30,7 @@ public static class SelfScout
                 Fdr = options.Fdr,
                 MinPlays = options.MinPlays,
                 LeastShare = question.LeastShare,
+                IsGenerous = true,
                 Level = options.Level,
                 Dimensions = question.Dimensions,
             });
