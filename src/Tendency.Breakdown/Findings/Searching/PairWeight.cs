@@ -26,13 +26,16 @@ internal static class PairWeight
     private static readonly string[] s_circumstances =
         [ColumnNames.Hash, ColumnNames.FieldZone, ColumnNames.ScoreState, ColumnNames.FirstOfSeries, ColumnNames.PreviousCall];
 
+    /// <summary>Whether the dimension says where and when the ball is snapped, not how they line up.</summary>
+    public static bool IsCircumstance(string dimension) => s_circumstances.Contains(dimension);
+
     /// <summary>Factor for what a situation is made of; 1 for every dimension that the staff named itself.</summary>
     public static double Prior(ReadOnlySpan<int> dimensions, SearchGround ground, TellOptions options)
     {
         var prior = 1.0;
         foreach (var d in dimensions)
         {
-            prior *= options.Dimensions.Count == 0 && s_circumstances.Contains(ground.Dimensions[d].Name) ? CircumstanceFactor : 1;
+            prior *= options.Dimensions.Count == 0 && IsCircumstance(ground.Dimensions[d].Name) ? CircumstanceFactor : 1;
         }
 
         return prior;

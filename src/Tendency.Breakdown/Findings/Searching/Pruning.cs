@@ -13,8 +13,9 @@ namespace Tendency.Breakdown.Findings.Searching;
 /// </remarks>
 internal static class Pruning
 {
-    /// <summary>A deeper situation must beat chance this clearly within each shallower one that is listed too.</summary>
+    /// <summary>A deeper situation must beat chance this clearly within each shallower one that is listed too; more clearly where a circumstance deepens it.</summary>
     private const double AddsToParent = 0.10;
+    private const double CircumstanceAdds = 0.03;
 
     /// <summary>A condition more must buy this much of the statistic: between near equals the simpler is the one to coach.</summary>
     private const double PriceOfACondition = 0.15;
@@ -107,7 +108,7 @@ internal static class Pruning
 
             var counter = new CellCounts(within, ground.GameNames.Count, isHit);
             counter.Count(plays);
-            if (counter.P() > AddsToParent)
+            if (counter.P() > (candidate.Dimensions.Except(parent.Dimensions).Any(d => PairWeight.IsCircumstance(ground.Dimensions[d].Name)) ? CircumstanceAdds : AddsToParent))
             {
                 return false;
             }
