@@ -52,6 +52,16 @@ public class WorkedLedgerTests
         Assert.Equal(fits, string.Join(", ", play));
     }
 
+    /// <summary>Common practice, no source: an inside linebacker runs inside-out to the quarterback, where a side waits for a safety the pitch is his.</summary>
+    [Theory]
+    [InlineData("over", "triple option", "keep: playside linebacker, pitch: safety")]
+    [InlineData("over", "speed option", "pitch: playside linebacker")]
+    public void Of_OptionToTheSideWithoutAnOverhang_LeavesThePitchToWhoComesFree(string front, string scheme, string fits)
+    {
+        var added = Ledger(front, scheme, ToTheOpenSide, null).Fits.Where(fit => fit.Gap is "keep" or "pitch").Select(fit => $"{fit.Gap}: {fit.Fitter}");
+        Assert.Equal(fits, string.Join(", ", added));
+    }
+
     [Fact]
     public void Of_CounterToTheOpenSide_SaysTheEdgeIsASafety()
     {

@@ -33,6 +33,7 @@ internal static class GapAssignment
         var spare = new List<Defender>();
         var late = new HashSet<int>();
         var baseGaps = gaps.Max(g => g.To) + 1;
+        var waits = men.Count < gaps.Count && lineup.Late.Any(d => d.Flank == flank);
         var edge = WaitsFor(flank, gaps, lineup, men);
         if (edge is not null)
         {
@@ -47,7 +48,7 @@ internal static class GapAssignment
                 Role.Overhang => LastOpen(taken),
                 Role.Line when Technique.SetsEdge(man.Technique) => Edge(man, gaps, taken, baseGaps),
                 Role.Line => Inside(man, gaps, taken, baseGaps),
-                _ => (man.Name.StartsWith("backside", StringComparison.Ordinal) == pulled) ? LastOpen(taken) : FirstOpen(taken),
+                _ => (man.Name.StartsWith("backside", StringComparison.Ordinal) == pulled) ? LastInside(gaps, taken, waits) : FirstOpen(taken),
             };
             if (gap < 0)
             {
@@ -92,6 +93,13 @@ internal static class GapAssignment
             .Concat(men.Where(d => d.Role is Role.Linebacker or Role.Safety));
 
     private static int FirstOpen(Defender?[] taken) => Array.FindIndex(taken, t => t is null);
+
+    /// <summary>The outermost open gap; where the side waits for a safety the pitch is his, and a linebacker runs inside-out to the quarterback.</summary>
+    private static int LastInside(IReadOnlyList<Gap> gaps, Defender?[] taken, bool waits)
+    {
+        var inside = Enumerable.Range(0, taken.Length).Where(i => taken[i] is null && !(waits && gaps[i].Label == "pitch")).ToArray();
+        return inside.Length > 0 ? inside[^1] : LastOpen(taken);
+    }
 
     private static int LastOpen(Defender?[] taken) => Array.FindLastIndex(taken, t => t is null);
 
