@@ -5,6 +5,7 @@ namespace Tendency.Booklet.Pages.Cards;
 /// <summary>Finds the way of an arrow from a letter to its gap: around other letters, and clear of the arrows before it as far as there is room.</summary>
 internal sealed class ArrowRouter(IReadOnlyList<Area> letters, double endY)
 {
+    private readonly (Area Box, Area Grown)[] boxes = [.. letters.Select(box => (box, box.Grown(Clear)))];
     private const double Clear = 2.5;
 
     // A way this little dearer than its length meets nothing worth another bend.
@@ -27,13 +28,13 @@ internal sealed class ArrowRouter(IReadOnlyList<Area> letters, double endY)
         return best;
     }
 
-    private (IReadOnlyList<Spot> Way, double Cost) Cheapest(IEnumerable<IReadOnlyList<Spot>> ways, Area from, (double Left, double Right) lane)
+    private (Spot[] Way, double Cost) Cheapest(IEnumerable<Spot[]> ways, Area from, (double Left, double Right) lane)
     {
-        IReadOnlyList<Spot> best = [];
+        Spot[] best = [];
         var least = double.MaxValue;
         foreach (var way in ways)
         {
-            var cost = Cost(way, from, lane);
+            var cost = Cost(way, from, lane, least);
             if (cost < least)
             {
                 (best, least) = (way, cost);
@@ -43,7 +44,7 @@ internal sealed class ArrowRouter(IReadOnlyList<Area> letters, double endY)
         return (best, least);
     }
 
-    private IEnumerable<IReadOnlyList<Spot>> OneBend(Area from, (double Left, double Right) lane)
+    private IEnumerable<Spot[]> OneBend(Area from, (double Left, double Right) lane)
     {
         foreach (var (start, tip) in Ends(from, lane))
         {
@@ -58,7 +59,7 @@ internal sealed class ArrowRouter(IReadOnlyList<Area> letters, double endY)
         }
     }
 
-    private IEnumerable<IReadOnlyList<Spot>> TwoBends(Area from, (double Left, double Right) lane)
+    private IEnumerable<Spot[]> TwoBends(Area from, (double Left, double Right) lane)
     {
         foreach (var (start, tip) in Ends(from, lane))
         {
@@ -81,25 +82,30 @@ internal sealed class ArrowRouter(IReadOnlyList<Area> letters, double endY)
         return starts.SelectMany(_ => (double[])[0, -.5, .5, -1, 1], (start, part) => (start, new Spot(middle + (part * slack), endY)));
     }
 
-    private static double Length(IReadOnlyList<Spot> way) => way.Zip(way.Skip(1), Lines.Length).Sum();
+    private static double Length(Spot[] way) => Enumerable.Range(1, way.Length - 1).Sum(i => Lines.Length(way[i - 1], way[i]));
 
-    private double Cost(IReadOnlyList<Spot> way, Area from, (double Left, double Right) lane)
+    /// <returns>At least <paramref name="most"/> as soon as that is sure.</returns>
+    private double Cost(Spot[] way, Area from, (double Left, double Right) lane, double most)
     {
-        var cost = Math.Abs(way[^1].X - ((lane.Left + lane.Right) / 2)) + (9 * way.Count);
-        for (var i = 1; i < way.Count; i++)
-        {
-            var (a, b) = (way[i - 1], way[i]);
-            cost += Lines.Length(a, b);
-            cost += b.Y < a.Y ? 500 : 0;
-            cost += 2000 * letters.Count(box => box != from && Lines.Crosses(a, b, box.Grown(Clear)));
-            cost += i > 1 && Lines.Crosses(a, b, from.Grown(1)) ? 2000 : 0;
-            cost += 70 * drawn.Count(line => Lines.Cross(a, b, line.A, line.B));
-            cost += drawn.Sum(line => 60 * Math.Max(0, 1 - (Lines.Apart(a, b, line.A, line.B) / 9)));
-        }
-
         // A last leg that lies nearly flat does not read as a gap.
         var (last, tip) = (way[^2], way[^1]);
-        cost += Math.Abs(tip.X - last.X) > 1.2 * (tip.Y - last.Y) ? 60 : 0;
+        var cost = Length(way) + (9 * way.Length) + Math.Abs(tip.X - ((lane.Left + lane.Right) / 2)) + (Math.Abs(tip.X - last.X) > 1.2 * (tip.Y - last.Y) ? 60 : 0);
+        for (var i = 1; i < way.Length && cost < most; i++)
+        {
+            var (a, b) = (way[i - 1], way[i]);
+            cost += b.Y < a.Y ? 500 : 0;
+            cost += i > 1 && Lines.Crosses(a, b, from.Grown(1)) ? 2000 : 0;
+            foreach (var (box, grown) in boxes)
+            {
+                cost += box != from && Lines.Crosses(a, b, grown) ? 2000 : 0;
+            }
+
+            foreach (var line in drawn)
+            {
+                cost += (Lines.Cross(a, b, line.A, line.B) ? 70 : 0) + (60 * Math.Max(0, 1 - (Lines.Apart(a, b, line.A, line.B) / 9)));
+            }
+        }
+
         return cost;
     }
 }

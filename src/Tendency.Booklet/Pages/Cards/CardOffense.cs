@@ -15,8 +15,9 @@ internal sealed record BlockerPath(BlockerMove Move, IReadOnlyList<Spot> Spots)
 internal sealed class CardOffense
 {
     private const double R = CardStage.Radius;
-    private const double FirstLane = CardStage.OffenseY + 17;
+    private const double HighLane = CardStage.OffenseY + 17;
     private const double LaneStep = 6;
+    private const double FootRoom = 104; // the words in the lower corners
     private readonly CardStage stage;
     private readonly CardLook look;
     private readonly Spot passer;
@@ -36,7 +37,8 @@ internal sealed class CardOffense
 
     private RunScheme Scheme => Ledger.Scheme;
 
-    private bool IsUnder => look.Set == "under";
+    /// <summary>The quarterback close to the center: under him, or with the back behind, who needs the room.</summary>
+    private bool IsUnder => look.Set == "under" || look.BackSide is null;
 
     /// <summary>The back carries unless the scheme, or a bash, gives the ball to another.</summary>
     private Carrier Carrier => Ledger.Tag == Tag.Bash ? Carrier.Quarterback : Scheme.Carrier;
@@ -58,17 +60,21 @@ internal sealed class CardOffense
         }
 
         yield return Circle(passer);
-        var backLeft = deep is { } spot && spot.X < passer.X;
-        yield return new WordShape(passer.X + (backLeft ? R + 4 : -R - 4), passer.Y + 3, "QB", 8.5, Align: backLeft ? Align.Left : Align.Right);
+        if (!IsUnder)
+        {
+            yield return Named(passer, "QB");
+        }
+
         if (deep is { } back)
         {
             yield return new CircleShape(back.X, back.Y, R, Tone.Dark);
-            yield return new WordShape(back.X + (backLeft ? -R - 4 : R + 4), back.Y + 3, "back", 8.5, Align: backLeft ? Align.Right : Align.Left);
+            yield return Named(back, "back");
         }
 
         if (Carrier == Carrier.MotionMan)
         {
             yield return Circle(Motion());
+            yield return Named(Motion(), "motion");
         }
     }
 
@@ -131,6 +137,8 @@ internal sealed class CardOffense
 
     private static double OffenseBehind(double points) => CardStage.OffenseY + points + 2;
 
+    private static WordShape Named(Spot at, string name) => new(at.X, at.Y + R + 8.5, name, 8);
+
     private static CircleShape Circle(Spot at) => new(at.X, at.Y, R);
 
     private Spot At(double along, double y) => new(stage.X(along), y);
@@ -138,14 +146,14 @@ internal sealed class CardOffense
     private Spot Deep()
     {
         var side = look.BackSide switch { RunTo.ToBack => 1, RunTo.Away => -1, _ => 0 };
-        return side == 0 ? At(0, CardStage.BackfieldY + (IsUnder ? 6 : 8)) : At(side * 42, CardStage.BackfieldY + (IsUnder ? 6 : 0));
+        return At(side * 42, CardStage.BackfieldY + (IsUnder ? 2 : 0));
     }
 
-    private Spot Motion() => At(-stage.Outermost(Flank.Back) - 40, CardStage.BackfieldY - 2);
+    private Spot Motion() => new(Math.Clamp(stage.X(-stage.Outermost(Flank.Back) - 40), FootRoom, CardStage.Width - FootRoom), CardStage.BackfieldY - 2);
 
     private Spot WingSpot(Flank flank) => At(CardStage.Sign(flank) * (stage.Outermost(flank) + 20), CardStage.WingY);
 
-    private Spot LeadSpot() => look.BackSide is null ? At(0, CardStage.BackfieldY - (IsUnder ? 6 : 18)) : At((look.BackSide == RunTo.ToBack ? -1 : 1) * 42, CardStage.BackfieldY);
+    private Spot LeadSpot() => At((look.BackSide == RunTo.ToBack ? -1 : 1) * 42, CardStage.BackfieldY);
 
     /// <summary>Where an insert starts: a wing who is not there is the second back when they have one.</summary>
     private Spot Start(BlockerMove move) => move.Insert switch
@@ -176,7 +184,7 @@ internal sealed class CardOffense
     {
         var sign = CardStage.Sign(move.To);
         var arrival = sign * stage.Arrival(move);
-        var lane = FirstLane + (LaneStep * order);
+        var lane = (IsUnder ? passer.Y + R + 4 : HighLane) + (LaneStep * order);
         var end = move.KicksOut ? CardStage.Scrimmage + 2 : CardStage.Scrimmage - 4;
         Spot[] arrive = move.KicksOut
             ? [At(arrival, CardStage.OffenseY + 4), At(arrival + (sign * 4), end)]
@@ -189,8 +197,14 @@ internal sealed class CardOffense
         }
 
         var start = Start(move);
-        var leave = TowardX(start, stage.X(arrival), lane);
-        return new BlockerPath(move, [leave, At(arrival, Math.Min(lane + 6, leave.Y)), .. arrive]);
+        if (move.Insert == InsertStart.FarWing || (IsUnder && move.From != move.To))
+        {
+            // He runs behind the pullers: below their lanes, off his own spot.
+            var low = Math.Max(lane, start.Y + R + 1);
+            return new BlockerPath(move, [TowardX(start, stage.X(arrival), low + 60), At(arrival, low), .. arrive]);
+        }
+
+        return new BlockerPath(move, [TowardX(start, stage.X(arrival), lane), At(arrival, Math.Min(lane + 6, start.Y)), .. arrive]);
     }
 
     /// <summary>Where a path leaves a circle on its way to an x at a height.</summary>
@@ -206,16 +220,17 @@ internal sealed class CardOffense
         const double Tip = CardStage.OffenseY + R + 1;
         var at = At(CardStage.Sign(to.Flank) * stage.Center(to), Tip);
         var before = new Spot(at.X, Tip + 14);
-        var crosses = start != passer && (start.X - passer.X) * (at.X - passer.X) < 0 && Math.Abs(start.Y - passer.Y) < 2 * R;
-        var over = new Spot(passer.X, passer.Y - R - 3);
-        var spots = new List<Spot> { TowardX(start, crosses ? over.X : before.X, crosses ? over.Y : before.Y) };
-        if (crosses)
+        var spots = new List<Spot>();
+        foreach (var other in new[] { passer, deep ?? passer }.Distinct().Where(other => other != start).OrderBy(other => Math.Abs(other.X - start.X)))
         {
-            spots.Add(over);
+            // Past a man who stands in the way the path runs before him, as the hand-off does.
+            if ((other.X - start.X) * (other.X - before.X) < 0 && Lines.Crosses(start, before, new Area(other.X - R, other.Y - R, other.X + R, other.Y + R)))
+            {
+                spots.Add(new Spot(other.X, other.Y - R - 3));
+            }
         }
 
-        spots.Add(before);
-        spots.Add(at);
-        return spots;
+        var next = spots.Count > 0 ? spots[0] : before;
+        return [TowardX(start, next.X, next.Y), .. spots, before, at];
     }
 }

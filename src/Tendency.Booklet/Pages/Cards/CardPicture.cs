@@ -27,14 +27,13 @@ internal static class CardPicture
         shapes.AddRange(GapLetters(stage));
         shapes.AddRange(Labels(stage, offense, letters));
         shapes.AddRange(Feet(look));
-        shapes.AddRange(Remarks(stage, men, letters));
         return new Diagram(CardStage.Width, CardStage.Height, shapes, Description(ledger));
     }
 
     /// <summary>Every fitter's way, in the order of <paramref name="men"/>; late men dashed.</summary>
     public static IEnumerable<PathShape> Arrows(CardStage stage, IReadOnlyList<PlacedMan> men)
     {
-        var router = new ArrowRouter([.. men.Select(man => man.Box)], TipY);
+        var router = new ArrowRouter([.. men.Select(man => man.Box), .. men.SelectMany(man => man.RemarkBox)], TipY);
         foreach (var man in men.Where(man => man.Fit is not null))
         {
             var (low, high) = stage.Lane(man.Fit!);
@@ -82,7 +81,9 @@ internal static class CardPicture
             foreach (var (path, row) in paths.Select((path, row) => (path, row)))
             {
                 var y = First + (row * Row);
-                yield return new PathShape([new Spot(x - (outward * 3), y - 3), Bend(path)], 0.4);
+                var bend = Bend(path);
+                var beyond = outward * (bend.X - x) > -6;
+                yield return new PathShape([beyond ? new Spot(bend.X, y - 8) : new Spot(x - (outward * 3), y - 3), bend], 0.4);
                 yield return new WordShape(x, y, path.Words, Size, Align: outward > 0 ? Align.Left : Align.Right);
             }
         }
@@ -100,16 +101,6 @@ internal static class CardPicture
 
         yield return new WordShape(2, CardStage.FootY, "the back's side", 8.5, Bold: true, Align.Left);
         yield return new WordShape(CardStage.Width - 2, CardStage.FootY, "away from the back", 8.5, Bold: true, Align.Right);
-    }
-
-    private static IEnumerable<Shape> Remarks(CardStage stage, IReadOnlyList<PlacedMan> men, Letters letters)
-    {
-        foreach (var man in men.Where(man => man.Fit is null))
-        {
-            var word = man.Man == stage.Ledger.Held ? "held by the throw" : man.IsLate(stage.Ledger) ? "free, late" : "free";
-            var half = letters.Width(word, new Style(7.5)) / 2;
-            yield return new WordShape(Math.Clamp(man.At.X, half, CardStage.Width - half), man.At.Y + 9, word, 7.5);
-        }
     }
 
     private static string Description(GapLedger ledger)

@@ -7,16 +7,16 @@ namespace Tendency.Booklet.Pages.Cards;
 internal sealed class CardStage
 {
     public const double Width = 516;
-    public const double Height = 200;
+    public const double Height = 196;
     public const double Radius = 9.5;
-    public const double DeepY = 16;
-    public const double LinebackerY = 52;
-    public const double OverhangY = 74;
-    public const double LineY = 91;
-    public const double Scrimmage = 111;
-    public const double OffenseY = 127;
+    public const double DeepY = 12;
+    public const double LinebackerY = 48;
+    public const double OverhangY = 70;
+    public const double LineY = 87;
+    public const double Scrimmage = 107;
+    public const double OffenseY = 123;
     public const double WingY = 143;
-    public const double BackfieldY = 178;
+    public const double BackfieldY = 174;
     public const double FootY = Height - 3;
 
     private const double WidestGap = 48;

@@ -23,7 +23,7 @@ internal static class CardVerdict
         : ledger.Play.SpareLate > 0 ? CardStanding.SafetyFree
         : CardStanding.NobodyFree;
 
-    /// <summary>"Every gap to the play has a man at the snap. On the backside the A/B gap waits for OS."</summary>
+    /// <summary>"Every gap to the play has a man at the snap. On the backside A/B waits for OS."</summary>
     public static string Of(GapLedger ledger)
     {
         var open = At(ledger, fit => fit.IsUncovered);
@@ -54,10 +54,10 @@ internal static class CardVerdict
         static string Every(int runs) => runs == 2 ? "both" : $"all {Words.Number(runs)}";
     }
 
-    /// <summary>"the C gap between the wrap and the kick-out", "the quarterback".</summary>
+    /// <summary>"C between the wrap and the kick-out", "the quarterback".</summary>
     public static string Named(GapFit fit) => fit.Place.IsAdded
         ? fit.Gap switch { "keep" => "the quarterback", "pitch" => "the pitch", "back's path" => "the back", _ => $"the {fit.Gap}" }
-        : fit.Gap.Split(' ', 2) is [var letter, var rest] ? $"the {letter} gap {rest}" : $"the {fit.Gap} gap";
+        : fit.Gap;
 
     /// <summary>The gap as the ledger's first column has room for it: "C inside puller", "C, wrap to kick-out".</summary>
     public static string Short(GapFit fit)

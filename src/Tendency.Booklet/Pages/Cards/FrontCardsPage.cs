@@ -33,7 +33,7 @@ internal static class FrontCardsPage
 
         return new Page(choice.Anchor, choice.Name, CardVerdict.Headline([.. cards.Select(card => card.Ledger)]))
         {
-            Deck = "Heavy arrow: our fit; long dashes: late. Short dashes: their block. Dots: the ball. Gap on black: nobody, on gray: late.",
+            Deck = "Heavy arrow: our fit, dashed: late. Thin dashes: their block. Dots: the ball. Gap on black: nobody’s, on gray: a late man’s.",
             Blocks = [.. cards.Select(card => Card(study, check, card))],
         };
     }
@@ -43,22 +43,10 @@ internal static class FrontCardsPage
         new Heading(Against(card), Called(study, check, card)),
         Paragraph.Call(RichText.Strong(CardVerdict.Of(card.Ledger))),
         CardPicture.Of(card.Ledger, card.Look),
+        new Gap(5),
         LedgerTable.Of(study, check, card),
-        new SideBySide(
-        [
-            new Side(250,
-            [
-                new Paragraph(RichText.Strong("The ledger counts hats. ") + card.Ledger.Sentence, TextStyle.Deck),
-                new Paragraph(RichText.Strong("The rating judges angles. ") + Opinion(card.Cell), TextStyle.Deck),
-            ]),
-            new Side(254,
-            [
-                Results(study, check, card),
-                Paragraph.Note(Words.Sentences(
-                    "Hit there: gaps charted on these runs, whatever the front; a gap with blockers in it counts once.",
-                    card.SurfaceIsCharted ? "" : "Surface not charted: one tight end to the play is taken.")),
-            ]),
-        ]),
+        new Paragraph(RichText.Strong("The ledger counts hats. ") + card.Ledger.Sentence + (card.SurfaceIsCharted ? "" : " Surface not charted: one tight end to the play is taken."), TextStyle.Deck),
+        new SideBySide([new Side(250, [new Paragraph(RichText.Strong("The rating judges angles. ") + Opinion(card.Cell), TextStyle.Deck)]), new Side(254, [Results(study, check, card)])]),
     ]);
 
     private static string Against(FrontCardCell card) => Words.Title(card.Run.Scheme.Name) + (card.Side.Length == 0 ? "" : " " + card.Side);
@@ -72,9 +60,13 @@ internal static class FrontCardsPage
         return Figures.Evidence(share, "runs") + (sided == 0 ? "" : $"; {Figures.CountOf(all.Count(run => run.RunTo == card.Run.Side), sided)} {card.Side}");
     }
 
-    private static string Opinion(MatrixCell cell) => cell.Opinion is { } opinion
-        ? $"{Figures.Signed(opinion.Value, opinion.Value % 1 == 0 ? 0 : 1)} on −2 to +2: {opinion.Reason}. Confidence {opinion.Confidence}."
-        : "Not rated: it counts as even.";
+    private static string Opinion(MatrixCell cell)
+    {
+        var opinion = cell.Opinion is { } said
+            ? $"{Figures.Signed(said.Value, said.Value % 1 == 0 ? 0 : 1)} on −2 to +2: {said.Reason}. Confidence {said.Confidence}."
+            : "Not rated: it counts as even.";
+        return $"{opinion} With film: {Figures.Percent(cell.SuccessAllowed)} gain enough, likely {Figures.Range(new Interval(cell.Low, cell.High))}.";
+    }
 
     private static Table Results(Study study, FrontCheck check, FrontCardCell card)
     {
@@ -90,11 +82,7 @@ internal static class FrontCardsPage
             [
                 new TableRow(Cells.Text("film, any front"), Cells.Strip(film), new ShareCell(film) { Form = ShareForm.OneLine }),
                 new TableRow(Cells.Text($"film, {card.Cell.Front}"), Cells.Strip(here), new ShareCell(here) { Form = ShareForm.OneLine }),
-                new TableRow(
-                    Cells.Text("rating with film"),
-                    new EstimateCell(card.Cell.SuccessAllowed, card.Cell.Low, card.Cell.High, check.Expected),
-                    Cells.Text(RichText.Plain($"{Figures.Percent(card.Cell.SuccessAllowed)}, {Figures.Range(new Interval(card.Cell.Low, card.Cell.High))}"))),
             ])
-        { Caption = "Success on film and expected" };
+        { Caption = "Success on film" };
     }
 }

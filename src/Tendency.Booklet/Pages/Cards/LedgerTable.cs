@@ -19,10 +19,10 @@ internal static class LedgerTable
         var ranges = total == 0 ? [] : Simultaneous.Goodman([.. hits.Select(hit => (double)hit)], study.Level);
         return new Table(
             [
-                new Column("Gap", 0, 96),
-                new Column("Fitter", 100, 112),
-                new Column("How", 216, 114),
-                new Column("Hit there", 338, 76) { Axis = StripAxis.Shares() },
+                new Column("Gap", 0, 114),
+                new Column("Fitter", 116, 104),
+                new Column("How", 222, 112),
+                new Column("Hit there", 338, 76) { Remark = "on film", Axis = StripAxis.Shares() },
                 new Column("", 418, 40, Align.Right),
                 new Column("If he is late", 466, 50),
             ],

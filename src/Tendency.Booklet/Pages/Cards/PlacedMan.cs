@@ -20,6 +20,14 @@ internal sealed record PlacedMan(Defender Man, GapFit? Fit, string Letter, strin
     private const double NumberSize = 7.5;
     private const double LeastApart = 23;
 
+    private const double RemarkSize = 7.5;
+
+    /// <summary>A word under the letter of a man without a gap, or over the man they read; empty for all others.</summary>
+    public string Remark { get; private init; } = "";
+
+    /// <summary>What the remark takes; none without one.</summary>
+    public IEnumerable<Area> RemarkBox { get; private init; } = [];
+
     public bool IsLate(GapLedger ledger) => ledger.Late.Contains(Man);
 
     /// <summary>Letter, number beside it.</summary>
@@ -29,6 +37,11 @@ internal sealed record PlacedMan(Defender Man, GapFit? Fit, string Letter, strin
         if (Technique.Length > 0)
         {
             yield return new WordShape(Box.Right, At.Y, Technique, NumberSize, Align: Align.Right);
+        }
+
+        foreach (var box in RemarkBox)
+        {
+            yield return new WordShape((box.Left + box.Right) / 2, box.Bottom - 1, Remark, RemarkSize);
         }
     }
 
@@ -55,11 +68,26 @@ internal sealed record PlacedMan(Defender Man, GapFit? Fit, string Letter, strin
         const double Gap = 1;
         var letter = CardLetters.Of(man, stage.Ledger);
         var number = CardLetters.Technique(man);
-        var (x, y) = (stage.X(along), Y(man));
         var half = letters.Width(letter, new Style(LetterSize, Bold: true)) / 2;
+        var (x, y) = (Inside(stage.X(along), half + 6), Y(man));
         var beside = number.Length == 0 ? 0 : Gap + letters.Width(number, new Style(NumberSize));
-        return new PlacedMan(man, fit, letter, number, new Spot(x, y), new Area(x - half, y - 11, x + half + beside, y + 1));
+        var remark = RemarkOf(man, fit, stage.Ledger);
+        var wide = letters.Width(remark, new Style(RemarkSize)) / 2;
+        var under = fit is null && man.Role != Role.Overhang ? y + 10 : y - 12;
+        var below = Inside(x, wide + 1);
+        return new PlacedMan(man, fit, letter, number, new Spot(x, y), new Area(x - half, y - 11, x + half + beside, y + 1))
+        {
+            Remark = remark,
+            RemarkBox = remark.Length == 0 ? [] : [new Area(below - wide, under - 7, below + wide, under)],
+        };
     }
+
+    private static double Inside(double x, double half) => Math.Clamp(x, half, CardStage.Width - half);
+
+    private static string RemarkOf(Defender man, GapFit? fit, GapLedger ledger) =>
+        fit is not null ? (man == CardRead.Man(ledger) ? "read" : "")
+        : man == ledger.Held ? "held by the throw"
+        : ledger.Late.Contains(man) ? "free, late" : "free";
 
     private static double Y(Defender man) => man.Role switch
     {
@@ -83,9 +111,16 @@ internal sealed record PlacedMan(Defender Man, GapFit? Fit, string Letter, strin
         {
             Role.Line => OnLine(stage, flank, man.Technique),
             Role.Linebacker => stage.Ledger.Front.Linebackers > 2 ? 62 : 42,
-            Role.Overhang => stage.Outermost(flank) + 46,
+            Role.Overhang => Math.Max(stage.Outermost(flank) + 46, LineEnd(stage, flank) + LeastApart),
             _ => man.Name switch { "safety" => 92, "strong safety" => 176, _ => 150 },
         };
+    }
+
+    /// <summary>How far out the front's last man on the line stands.</summary>
+    private static double LineEnd(CardStage stage, Flank flank)
+    {
+        var line = stage.Ledger.SetTo == flank ? stage.Ledger.Front.LineTo : stage.Ledger.Front.LineOff;
+        return line.Count == 0 ? 0 : OnLine(stage, flank, line[^1]);
     }
 
     /// <summary>Distance from the center of a technique; where there is no tight end, his techniques stand on air outside the tackle.</summary>

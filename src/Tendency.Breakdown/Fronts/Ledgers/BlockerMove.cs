@@ -53,7 +53,7 @@ public sealed record BlockerMove(string Who, Flank From, string Job, Flank To, i
     private static string Named(RunScheme scheme) => scheme.InsertFrom switch
     {
         InsertStart.Back => "back",
-        InsertStart.Backfield => "lead back",
+        InsertStart.Backfield => "fullback",
         _ => "wing",
     };
 

@@ -60,6 +60,7 @@ internal static class GapAssignment
             }
         }
 
+        KeepOrder(taken);
         foreach (var man in lineup.Late.Where(d => d.Flank == flank && d != edge))
         {
             // From depth a man comes to the edge; only the free safety to the play fills inside.
@@ -84,6 +85,17 @@ internal static class GapAssignment
         men.Count < gaps.Count && !men.Exists(d => d.Role == Role.Overhang || (d.Role == Role.Line && Technique.SetsEdge(d.Technique)))
             ? lineup.Late.FirstOrDefault(d => d.Flank == flank && d.Name.StartsWith("outside", StringComparison.Ordinal))
             : null;
+
+    /// <summary>Linemen keep their order along the line: nobody fits outside of a man who stands outside of him.</summary>
+    private static void KeepOrder(Defender?[] taken)
+    {
+        var gaps = taken.Index().Where(gap => gap.Item is { Role: Role.Line }).Select(gap => gap.Index).ToArray();
+        var men = gaps.Select(gap => taken[gap]!).OrderBy(man => Technique.Order(man.Technique)).ToArray();
+        for (var i = 0; i < gaps.Length; i++)
+        {
+            taken[gaps[i]] = men[i];
+        }
+    }
 
     /// <summary>Overhangs, then the edge men of the line from the outside in, then inside men, then linebackers with the playside one first.</summary>
     private static IEnumerable<Defender> Order(List<Defender> men) =>

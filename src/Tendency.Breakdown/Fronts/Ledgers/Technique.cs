@@ -30,6 +30,9 @@ internal static class Technique
     /// <summary>Index of the gap that is his by alignment (0 = A), never beyond the outermost of the side.</summary>
     public static int Gap(string technique, int gaps) => Math.Min(Known[technique].Gap, gaps - 1);
 
+    /// <summary>How far out he stands among the men of his side: techniques are numbered from the inside out, stand-up edges beyond all.</summary>
+    public static int Order(string technique) => int.TryParse(technique.TrimEnd('i'), out var number) ? (2 * number) - (technique.EndsWith('i') ? 1 : 0) : Outermost;
+
     /// <summary>Whether he can hold the edge from the line: nobody of the offense's five stands outside him.</summary>
     public static bool SetsEdge(string technique) => Known[technique].SetsEdge;
 }
