@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Pictures;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Protections;
@@ -22,11 +23,11 @@ internal static class ProtectionPage
         var plan = study.Fronts is { } check ? RusherPlan.Of(study.Plays, check, study.Level) : null;
         return new Page("protection", "Protection and rusher", Finding(all))
         {
-            Deck = "Away: the slide leaves the back's side, so a blocker stands alone there with the back. Line: an even split. Solid dot, bold percent: differs from it.",
+            Deck = "Bars: how often guard and tackle of a side are left one on one; the center goes with the slide. Line in the table: an even split. Solid dot, bold percent: differs from it.",
             Blocks =
             [
                 new Heading("Which way the line slides", $"{Words.Figured(all.Plays, "pass", "passes")} with an offset back and a slide that leaves a man side"),
-                Slides(habits),
+                new SideBySide([new Side(164, [.. Pictures(habits)]), new Side(340, [Slides(habits)])]),
                 .. Spots(study),
                 .. Rushers(plan),
                 .. Call(plan),
@@ -42,14 +43,27 @@ internal static class ProtectionPage
             : $"Put the rusher away from the back: the slide comes to his side, {Figures.CountOf(all.Plays - all.Away, all.Plays)}.";
     }
 
+    /// <summary>The line drawn for the back on either side of the strength, as far as there are plays; else for all.</summary>
+    private static IEnumerable<Block> Pictures(IReadOnlyList<SlideHabit> habits)
+    {
+        (string Group, string Title, int Strong)[] sides = [("back weak", "Back weak", 1), ("back strong", "Back strong", -1)];
+        var drawn = sides.Where(side => habits.Any(habit => habit.Group == side.Group)).ToArray();
+        foreach (var (group, title, strong) in drawn.Length > 0 ? drawn : [(habits[0].Group, "All offset backs", 0)])
+        {
+            var habit = habits.First(habit => habit.Group == group);
+            yield return Paragraph.Note(RichText.Strong(title) + $", {Words.Figured(habit.Plays, "pass", "passes")}");
+            yield return SlidePicture.Of(habit, ShareOf(habit), strong);
+        }
+    }
+
     private static Share ShareOf(SlideHabit habit) => new(habit.Away, habit.Plays, habit.Range, .5);
 
     private static Table Slides(IReadOnlyList<SlideHabit> habits) => new(
         [
-            new Column("Passes", 0, 120),
-            new Column("Plays", 124, 36, Align.Right),
-            new Column("Slide away from the back", 180, 170) { Axis = StripAxis.Shares("even split", .5) },
-            new Column("Share, likely", 368, 148),
+            new Column("Passes", 0, 100),
+            new Column("Plays", 100, 30, Align.Right),
+            new Column("Slide away from the back", 140, 78) { Axis = StripAxis.Shares("even split", .5) },
+            new Column("Share, likely", 230, 110),
         ],
         [.. habits.Take(MostHabits).Select((habit, i) => new TableRow(
             Cells.Name(Words.Title(habit.Group)), Cells.Count(habit.Plays), Cells.Strip(ShareOf(habit)), new ShareCell(ShareOf(habit)) { Form = ShareForm.OneLine })
