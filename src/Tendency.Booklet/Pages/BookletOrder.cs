@@ -1,5 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Cards;
+using Tendency.Booklet.Pages.Defenses;
 using Tendency.Breakdown.Charts.Columns;
 
 namespace Tendency.Booklet.Pages;
@@ -44,14 +45,17 @@ public static class BookletOrder
         new("How sure", "reading", "How to read", [], ReadingPage.Compose) { SumsUp = true },
     ];
 
-    /// <summary>The whole booklet.</summary>
+    /// <summary>Names of all pages there are, of an offense and of a defense.</summary>
+    public static IReadOnlyList<string> Anchors { get; } = [.. Pages.Concat(DefenseOrder.Pages).Select(page => page.Anchor).Distinct()];
+
+    /// <summary>The whole booklet, of the side of the ball that is studied.</summary>
     /// <param name="study">What the pages speak of.</param>
     /// <param name="dated">Written into the file; the same study and date give the same bytes.</param>
     /// <param name="only">Anchors of the pages wanted; null = all.</param>
     public static ScoutingBooklet Compose(Study study, DateTimeOffset dated, IReadOnlyCollection<string>? only = null)
     {
         ArgumentNullException.ThrowIfNull(study);
-        var wanted = Pages.Where(entry => (entry.Anchor != Since || study.Changes is not null) && (only is null || only.Contains(entry.Anchor))).ToArray();
+        var wanted = (study.Side == "defense" ? DefenseOrder.Pages : Pages).Where(entry => (entry.Anchor != Since || study.Changes is not null) && (only is null || only.Contains(entry.Anchor))).ToArray();
         var shown = wanted.Where(entry => !entry.SumsUp).ToArray();
 
         // A page is a function of the study alone, so they may be composed side by side.

@@ -14,7 +14,7 @@ internal static class BriefPage
 
     public static Page? Compose(Study study)
     {
-        var claims = Choice.Of(study);
+        var claims = Choice.Of(study, Claims.All(study), Claims.Tried(study));
         return new Page("brief", "Scouting brief", claims.Count == 0 ? "No habit stands out." : claims[0].Sentence)
         {
             Kind = PageKind.Brief,
@@ -30,7 +30,7 @@ internal static class BriefPage
         };
     }
 
-    private static IEnumerable<Block> Warning(Study study)
+    internal static IEnumerable<Block> Warning(Study study)
     {
         if (study.Plays.Rows < FewPlays)
         {
@@ -75,12 +75,9 @@ internal static class BriefPage
         yield return new EvidenceList(
             claims.Count == 1 ? "What they do, in one sentence" : $"What they do, in {Words.Number(claims.Count)} sentences",
             [.. claims.Select(claim => new Evidence(claim.Sentence, claim.Share, claim.Unit, claim.LineName, Support(study, claim)) { Plays = study.ListOf(claim.Plays.Where(claim.Column, claim.Value)) })]);
-        if (claims.Count < Choice.Most)
+        if (Choice.Note(study, claims, Claims.All(study), Claims.Tried(study), "situations and directions") is { Length: > 0 } note)
         {
-            var again = Claims.All(study).Count(claim => claim.Share.Lean() == Lean.Above) - claims.Count;
-            yield return Paragraph.Note(
-                (again == 0 ? "No other habit is sure" : $"{Words.Capital(Words.Counted(again, "more lean is", "more leans are"))} sure, on plays or subjects named above")
-                + $": {Claims.Tried(study)} situations and directions were looked at.");
+            yield return Paragraph.Note(note);
         }
     }
 
@@ -106,11 +103,17 @@ internal static class BriefPage
         ]);
     }
 
-    private static RichText Support(Study study, Claim claim)
+    /// <summary>In how many games the share lay over its line; empty with one game.</summary>
+    internal static string Games(Study study, Claim claim)
     {
         var games = study.ByGame(claim.Plays, claim.Column, claim.Value).Where(game => game.Plays > 0).ToArray();
         var same = games.Count(game => game.Value > claim.Share.Baseline);
-        var steady = games.Length < 2 ? "" : $"So in {(same == games.Length ? $"all {Words.Number(games.Length)}" : $"{same} of {games.Length}")} games. ";
+        return games.Length < 2 ? "" : $"So in {(same == games.Length ? $"all {Words.Number(games.Length)}" : $"{same} of {games.Length}")} games. ";
+    }
+
+    private static RichText Support(Study study, Claim claim)
+    {
+        var steady = Games(study, claim);
         var done = claim.Plays.Where(claim.Column, claim.Value);
         var calls = CrossTab.Values(done, claim.Value == "pass" || claim.Column == ColumnNames.SlideTo ? ColumnNames.PassConcept : ColumnNames.RunScheme)
             .Take(2).Select(call => $"{Words.Plain(call.Value)} {call.Count}").ToArray();

@@ -43,7 +43,7 @@ internal static class RunGamePage
             yield break;
         }
 
-        yield return new MixColumn(new Column("Yards", 384, 50, Align.Right), (_, plays) => Cells.Figure(Yards.Of(study, plays).Printed));
+        yield return new MixColumn(new Column("Yards", 379, 59, Align.Right), (_, plays) => Cells.Figure(Yards.Of(study, plays).Printed));
         yield return new MixColumn(new Column("Gained enough", 444, 72, Align.Right), (_, plays) => Cells.ShareLine(study.Of(plays, ColumnNames.Success, "yes")));
     }
 

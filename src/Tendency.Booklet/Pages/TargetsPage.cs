@@ -47,7 +47,7 @@ internal static class TargetsPage
         return Headline.Of(
             leads
                 ? $"The {Words.Plain(first.Value)} is their first target: {Figures.CountOf(first.Share)}."
-                : $"No target stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} {part.Share.Count}"))} of {Figures.Count(mix.Plays)} passes.",
+                : $"No target stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} ({part.Share.Count})"))} lead {Figures.Count(mix.Plays)} passes.",
             thirdLeads ? $"On third down it is the {Words.Plain(one!.Value)}." : "");
     }
 

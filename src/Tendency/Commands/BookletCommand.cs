@@ -82,9 +82,9 @@ internal static class BookletCommand
     private static string[] Pages(ArgumentResult result)
     {
         var names = result.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).ToArray();
-        foreach (var name in names.Where(name => BookletOrder.Pages.All(page => page.Anchor != name)))
+        foreach (var name in names.Where(name => !BookletOrder.Anchors.Contains(name)))
         {
-            result.AddError($"--pages: there is no page '{name}'. Pages: {string.Join(", ", BookletOrder.Pages.Select(page => page.Anchor))}.");
+            result.AddError($"--pages: there is no page '{name}'. Pages: {string.Join(", ", BookletOrder.Anchors)}.");
         }
 
         return names;

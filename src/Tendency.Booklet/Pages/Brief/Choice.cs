@@ -16,11 +16,13 @@ internal static class Choice
     private const double SamePlays = .5;
 
     /// <summary>At most five claims. Each passes the dots' test; those come first that pass it still when the search is paid for (Bonferroni over the places tried), weighted by the plays they move.</summary>
-    public static IReadOnlyList<Claim> Of(Study study)
+    /// <param name="study">Gives the level.</param>
+    /// <param name="claims">All that were tried and could be said.</param>
+    /// <param name="tried">How many places were looked at.</param>
+    public static IReadOnlyList<Claim> Of(Study study, IEnumerable<Claim> claims, int tried)
     {
-        var tried = Math.Max(1, Claims.Tried(study));
-        var strict = 1 - ((1 - study.Level) / tried);
-        var ranked = Claims.All(study).Where(claim => claim.Share.Lean() == Lean.Above)
+        var strict = Strict(study, tried);
+        var ranked = claims.Where(claim => claim.Share.Lean() == Lean.Above)
             .Select(claim => (Claim: claim, Strict: Weight(claim, strict), Plain: Weight(claim, study.Level)))
             .OrderByDescending(claim => claim.Strict).ThenByDescending(claim => claim.Plain);
         var chosen = new List<(Claim Claim, HashSet<(string, int?)> Keys)>();
@@ -37,6 +39,27 @@ internal static class Choice
 
         return [.. chosen.Select(claim => claim.Claim)];
     }
+
+    /// <summary>What the search owes its reader: how many places were looked at, which of the sentences that may be luck, what else was sure. Empty where five sentences stand for all of them.</summary>
+    /// <param name="study">Gives the level.</param>
+    /// <param name="chosen">In printing order.</param>
+    /// <param name="claims">All that could be said.</param>
+    /// <param name="tried">How many places were looked at.</param>
+    /// <param name="places">What they are: "situations and directions".</param>
+    public static string Note(Study study, IReadOnlyList<Claim> chosen, IEnumerable<Claim> claims, int tried, string places)
+    {
+        var strict = Strict(study, tried);
+        var weak = chosen.Index().Where(claim => Weight(claim.Item, strict) == 0).Select(claim => Blocks.Figures.Count(claim.Index + 1)).ToArray();
+        var again = claims.Count(claim => claim.Share.Lean() == Lean.Above) - chosen.Count;
+        string[] said =
+        [
+            weak.Length == 0 ? "" : $"{(weak.Length == 1 ? "sentence" : "sentences")} {Words.Join(weak)} could be luck",
+            chosen.Count == Most ? "" : again == 0 ? "no other habit is sure" : $"{Words.Counted(again, "more lean is", "more leans are")} sure, on plays or subjects named above",
+        ];
+        return said.All(words => words.Length == 0) ? "" : $"{Blocks.Figures.Count(tried)} {places} were looked at; {string.Join("; ", said.Where(words => words.Length > 0))}.";
+    }
+
+    private static double Strict(Study study, int tried) => 1 - ((1 - study.Level) / Math.Max(1, tried));
 
     private static double Weight(Claim claim, double level)
     {

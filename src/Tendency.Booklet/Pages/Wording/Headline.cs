@@ -9,7 +9,7 @@ internal static class Headline
     public static string First(params string[] candidates) =>
         candidates.FirstOrDefault(candidate => candidate.Length > 0 && HeadlineType.Fits(candidate)) ?? candidates[^1];
 
-    /// <summary>As many sentences as fit, in order; the first always stands.</summary>
+    /// <summary>As many sentences as fit, in order, none twice; the first always stands.</summary>
     public static string Of(params string[] sentences)
     {
         var headline = "";
@@ -19,7 +19,7 @@ internal static class Headline
             {
                 headline = sentence;
             }
-            else if (HeadlineType.Fits($"{headline} {sentence}"))
+            else if (!headline.Contains(sentence, StringComparison.Ordinal) && HeadlineType.Fits($"{headline} {sentence}"))
             {
                 headline += " " + sentence;
             }

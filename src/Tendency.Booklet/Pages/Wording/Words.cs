@@ -5,7 +5,7 @@ namespace Tendency.Booklet.Pages.Wording;
 /// <summary>How words of charts and numbers stand in print.</summary>
 internal static class Words
 {
-    private static readonly HashSet<string> s_initials = new(StringComparer.Ordinal) { "qb", "te", "gt", "gh", "rpo", "pa", "wr", "rb", "x", "y", "z", "h" };
+    private static readonly HashSet<string> s_initials = new(StringComparer.Ordinal) { "qb", "te", "gt", "gh", "rpo", "pa", "wr", "rb", "x", "y", "z", "h", "i" };
 
     private static readonly string[] s_numbers =
         ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
