@@ -10,6 +10,7 @@ namespace Tendency.Booklet.Pages;
 /// <summary>Which concepts, from what drop, behind what protection?</summary>
 internal static class PassGamePage
 {
+    private const int MostKinds = 7;
     private const int MostConcepts = 11;
 
     public static Page? Compose(Study study)
@@ -23,7 +24,7 @@ internal static class PassGamePage
 
         return new Page("pass-game", "Passes and protection", Finding(study, passes))
         {
-            Blocks = [.. Concepts(study, passes), .. Beside(study, passes), .. When(passes)],
+            Blocks = [.. Concepts(study, passes), .. MixBeside.Of(study, MostKinds, new MixSide("Drops", "Drop", ColumnNames.Drop, passes), new MixSide("Protections", "Protection", ColumnNames.Protection, passes)), .. When(passes)],
         };
     }
 
@@ -64,34 +65,6 @@ internal static class PassGamePage
         var mix = Mix.Of(study, passes, ColumnNames.PassConcept, MostConcepts);
         yield return new Heading("Concepts", $"Share of {Words.Figured(mix.Plays, "pass", "passes")} with a charted concept. Bars are likely for all at once.");
         yield return MixTable.Of(study, "Concept", ColumnNames.PassConcept, passes, mix, MixStops.Wide, [.. RunGamePage.More(study)]);
-    }
-
-    private static IEnumerable<Block> Beside(Study study, PlayLog passes)
-    {
-        Side[] sides =
-        [
-            .. Side(study, passes, ColumnNames.Drop, "Drop", "Drops"),
-            .. Side(study, passes, ColumnNames.Protection, "Protection", "Protections"),
-        ];
-        if (sides.Length > 0)
-        {
-            yield return new SideBySide(sides);
-        }
-    }
-
-    private static IEnumerable<Side> Side(Study study, PlayLog passes, string column, string head, string title)
-    {
-        if (!passes.IsCharted(column))
-        {
-            yield break;
-        }
-
-        var mix = Mix.Of(study, passes, column, 7);
-        yield return new Side(252,
-        [
-            new Heading(title, Words.Figured(mix.Plays, "pass", "passes")),
-            MixTable.Of(study, head, column, passes, mix, MixStops.Half),
-        ]);
     }
 
     // Counts alone: the cells are small, the question is what to drill.

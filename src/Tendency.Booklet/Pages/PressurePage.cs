@@ -12,6 +12,7 @@ internal static class PressurePage
 {
     private const string Sacked = "sacked";
     private const int FourRush = 4;
+    private const int MostAnswers = 4;
 
     public static Page? Compose(Study study)
     {
@@ -40,7 +41,8 @@ internal static class PressurePage
             [
                 Outcomes(study, rows, charted),
                 Paragraph.Note($"Gained enough: {study.Week.Boundaries.SuccessFirst}, {study.Week.Boundaries.SuccessSecond} and {study.Week.Boundaries.SuccessLate}% of the yards to go on 1st, 2nd, and 3rd or 4th down. A scramble counts as the pass it was called."),
-                .. Answers(study, blitz),
+                .. MixBeside.Of(
+                    study, MostAnswers, new MixSide("Concepts against five or more", "Concept", ColumnNames.PassConcept, blitz), new MixSide("Protections against five or more", "Protection", ColumnNames.Protection, blitz)),
                 .. Calls(study),
             ],
         };
@@ -112,29 +114,6 @@ internal static class PressurePage
             Kind = row.IsTotal ? RowKind.Total : RowKind.Plain,
             Plays = row.IsTotal ? null : study.ListOf(row.Plays),
         };
-    }
-
-    // What they had called when five or more came.
-    private static IEnumerable<Block> Answers(Study study, PlayLog blitz)
-    {
-        Side[] sides =
-        [
-            .. Answer(study, blitz, ColumnNames.PassConcept, "Concept", "Concepts against five or more"),
-            .. Answer(study, blitz, ColumnNames.Protection, "Protection", "Protections against five or more"),
-        ];
-        if (sides.Length > 0)
-        {
-            yield return new SideBySide(sides);
-        }
-    }
-
-    private static IEnumerable<Side> Answer(Study study, PlayLog blitz, string column, string head, string title)
-    {
-        var mix = Mix.Of(study, blitz, column, 4);
-        if (mix.Plays >= Share.FewestPlays)
-        {
-            yield return new Side(252, [new Heading(title), MixTable.Of(study, head, column, blitz, mix, MixStops.Half)]);
-        }
     }
 
     private static IEnumerable<Block> Calls(Study study)

@@ -11,6 +11,8 @@ namespace Tendency.Booklet.Pages;
 /// <summary>Who gets the ball, and who gets it when it matters?</summary>
 internal static class TargetsPage
 {
+    private const int MostTargets = 6;
+
     public static Page? Compose(Study study)
     {
         var thrown = study.Plays.Where(row => study.Plays.Category(ColumnNames.Target)[row].Length > 0);
@@ -26,7 +28,11 @@ internal static class TargetsPage
             [
                 new Heading("Who they throw to", $"Share of {Words.Figured(thrown.Rows, "pass", "passes")} with a charted target. Bars are likely for all at once."),
                 MixTable.Of(study, "Target", ColumnNames.Target, thrown, mix, MixStops.Wide, [.. RunGamePage.More(study)]),
-                .. Rows(study, thrown),
+                .. MixBeside.Of(
+                    study,
+                    MostTargets,
+                    new MixSide("On third down", "Target", ColumnNames.Target, thrown.Where(ColumnNames.Down, "3")),
+                    new MixSide("In the red zone", "Target", ColumnNames.Target, thrown.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line"))),
                 .. Concepts(thrown),
             ],
         };
@@ -49,28 +55,6 @@ internal static class TargetsPage
                 ? $"The {Words.Plain(first.Value)} is their first target: {Figures.CountOf(first.Share)}."
                 : $"No target stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} ({part.Share.Count})"))} lead {Figures.Count(mix.Plays)} passes.",
             thirdLeads ? $"On third down it is the {Words.Plain(one!.Value)}." : "");
-    }
-
-    private static IEnumerable<Block> Rows(Study study, PlayLog thrown)
-    {
-        Side[] sides =
-        [
-            .. Part(study, "On third down", thrown.Where(ColumnNames.Down, "3")),
-            .. Part(study, "In the red zone", thrown.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line")),
-        ];
-        if (sides.Length > 0)
-        {
-            yield return new SideBySide(sides);
-        }
-    }
-
-    private static IEnumerable<Side> Part(Study study, string title, PlayLog plays)
-    {
-        var mix = Mix.Of(study, plays, ColumnNames.Target, 6);
-        if (mix.Plays >= Share.FewestPlays)
-        {
-            yield return new Side(252, [new Heading(title, Words.Figured(mix.Plays, "pass", "passes")), MixTable.Of(study, "Target", ColumnNames.Target, plays, mix, MixStops.Half)]);
-        }
     }
 
     // Which concept and which formation find which man: counts alone, for the cells are small.

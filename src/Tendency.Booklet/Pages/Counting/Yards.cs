@@ -1,11 +1,11 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
-using Tendency.Inference.Functions;
+using Tendency.Inference.Intervals;
 
 namespace Tendency.Booklet.Pages.Counting;
 
-/// <summary>Mean gain of some plays with half the width of its range (Student's t: mean ± t sd/√n).</summary>
+/// <summary>Mean gain of some plays with half the width of its range.</summary>
 /// <param name="Plays">Plays whose gain is charted.</param>
 /// <param name="Mean">Yards a play; 0 without plays.</param>
 /// <param name="Half">Yards; null for fewer than five plays.</param>
@@ -14,16 +14,13 @@ internal sealed record Yards(int Plays, double Mean, double? Half)
     public static Yards Of(Study study, PlayLog plays)
     {
         var column = plays.Number(ColumnNames.Gain);
-        var gains = Enumerable.Range(0, plays.Rows).Select(row => column[row]).OfType<int>().ToArray();
+        var gains = Enumerable.Range(0, plays.Rows).Select(row => column[row]).OfType<int>().Select(gain => (double)gain).ToArray();
         if (gains.Length < Share.FewestPlays)
         {
             return new Yards(gains.Length, gains.Length == 0 ? 0 : gains.Average(), null);
         }
 
-        var mean = gains.Average();
-        var variance = gains.Sum(gain => (gain - mean) * (gain - mean)) / (gains.Length - 1);
-        var t = StudentT.Quantile(gains.Length - 1, (1 + study.Level) / 2);
-        return new Yards(gains.Length, mean, t * Math.Sqrt(variance / gains.Length));
+        return new Yards(gains.Length, gains.Average(), OneMean.Student(gains, study.Level).Width / 2);
     }
 
     /// <summary>"4.4 ± 1.4"; "too few" under five plays.</summary>

@@ -1,0 +1,25 @@
+using Tendency.Inference.Functions;
+
+namespace Tendency.Inference.Intervals;
+
+/// <summary>Interval of a mean of independent values.</summary>
+public static class OneMean
+{
+    /// <summary>mean ± t s/√n with n − 1 degrees of freedom (Student 1908, doi:10.1093/biomet/6.1.1). Of width 0 where all values are equal.</summary>
+    /// <param name="values">At least two.</param>
+    /// <param name="level">In (0, 1).</param>
+    public static Interval Student(IReadOnlyList<double> values, double level)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        ArgumentOutOfRangeException.ThrowIfLessThan(values.Count, 2, nameof(values));
+        if (!(level > 0 && level < 1))
+        {
+            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1.");
+        }
+
+        var mean = values.Average();
+        var variance = values.Sum(value => (value - mean) * (value - mean)) / (values.Count - 1);
+        var half = StudentT.Quantile(values.Count - 1, (1 + level) / 2) * Math.Sqrt(variance / values.Count);
+        return new Interval(mean - half, mean + half);
+    }
+}
