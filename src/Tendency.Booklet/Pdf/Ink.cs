@@ -11,6 +11,10 @@ internal sealed class Ink(SKCanvas canvas, Letters letters) : IDisposable
     private readonly SKPaint stroke = new() { Style = SKPaintStyle.Stroke, IsAntialias = true, Color = SKColors.Black };
     private readonly SKPaint fill = new() { Style = SKPaintStyle.Fill, IsAntialias = true, Color = SKColors.Black };
 
+    // Thousands of words on a few dozen sizes: making the font anew for each took a fifth of the drawing.
+    private readonly Dictionary<int, SKFont> fonts = [];
+    private readonly SKTextBlobBuilder builder = new();
+
     public SKCanvas Canvas => canvas;
 
     public Letters Letters { get; } = letters;
@@ -19,6 +23,11 @@ internal sealed class Ink(SKCanvas canvas, Letters letters) : IDisposable
     {
         stroke.Dispose();
         fill.Dispose();
+        builder.Dispose();
+        foreach (var font in fonts.Values)
+        {
+            font.Dispose();
+        }
     }
 
     public void Rule(double x, double y, double width, double weight) => Line(x, y, x + width, y, weight);
@@ -83,15 +92,13 @@ internal sealed class Ink(SKCanvas canvas, Letters letters) : IDisposable
         var face = Lettering.Letters.FaceOf(style.Bold);
         var shaped = Letters.Shape(text, style.Bold);
         var scale = style.Size / face.UnitsPerEm;
-        using var font = new SKFont(face.Typeface, (float)style.Size) { Subpixel = true, LinearMetrics = true, Hinting = SKFontHinting.None };
         var points = new SKPoint[shaped.Glyphs.Length];
         for (var i = 0; i < points.Length; i++)
         {
             points[i] = new SKPoint((float)((shaped.Places[i] * scale) + (style.Tracking * style.Size * i)), 0);
         }
 
-        using var builder = new SKTextBlobBuilder();
-        builder.AddPositionedRun(shaped.Glyphs, font, points);
+        builder.AddPositionedRun(shaped.Glyphs, FontOf(style), points);
         using var blob = builder.Build();
         fill.Color = white ? SKColors.White : SKColors.Black;
         canvas.DrawText(blob, (float)left, (float)baseline, fill);
@@ -151,6 +158,19 @@ internal sealed class Ink(SKCanvas canvas, Letters letters) : IDisposable
                     break;
             }
         }
+    }
+
+    private SKFont FontOf(Style style)
+    {
+        const int Fineness = 1000;
+        var key = (int)Math.Round(style.Size * Fineness) * (style.Bold ? -1 : 1);
+        if (!fonts.TryGetValue(key, out var font))
+        {
+            font = new SKFont(Lettering.Letters.FaceOf(style.Bold).Typeface, (float)style.Size) { Subpixel = true, LinearMetrics = true, Hinting = SKFontHinting.None };
+            fonts.Add(key, font);
+        }
+
+        return font;
     }
 
     private static SKColor ColorOf(Tone tone) => tone switch
