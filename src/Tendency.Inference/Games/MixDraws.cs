@@ -3,28 +3,64 @@ namespace Tendency.Inference.Games;
 /// <summary>Draws of a Dirichlet mix: gamma variates over their sum.</summary>
 internal sealed class MixDraws
 {
-    private readonly double[][] _gammas;
-    private readonly double[]?[] _powers;
+    private readonly Tables[] _tables;
 
     public MixDraws(IReadOnlyList<double> weights)
     {
-        _gammas = [.. weights.Select(w => DrawTable.Gamma(w < 1 ? w + 1 : w))];
-        _powers = [.. weights.Select(w => w < 1 ? DrawTable.EvenToThe(1 / w) : null)];
+        // Things never seen share the prior's weight, and its tables.
+        var known = new Dictionary<double, Tables>();
+        _tables = [.. weights.Select(Of)];
+
+        Tables Of(double weight)
+        {
+            if (!known.TryGetValue(weight, out var tables))
+            {
+                tables = weight < 1 ? new Tables(DrawTable.Gamma(weight + 1), DrawTable.EvenToThe(1 / weight)) : new Tables(DrawTable.Gamma(weight), null);
+                known.Add(weight, tables);
+            }
+
+            return tables;
+        }
     }
 
-    public void Fill(double[] mix, ref RandomBits random)
+    /// <summary>As many draws as the rows of <paramref name="mix"/> are long: a row a thing, so that one table at a time is looked up in.</summary>
+    public void Fill(double[][] mix, ref RandomBits random)
     {
-        var total = 0.0;
+        var totals = new double[mix[0].Length];
+        var drawn = new ushort[totals.Length];
         for (var s = 0; s < mix.Length; s++)
         {
-            var gamma = _gammas[s][random.Next()];
-            mix[s] = _powers[s] is { } powers ? gamma * powers[random.Next()] : gamma;
-            total += mix[s];
+            var (shares, (gammas, powers)) = (mix[s], _tables[s]);
+            random.Fill(drawn);
+            for (var d = 0; d < shares.Length; d++)
+            {
+                shares[d] = gammas[drawn[d]];
+            }
+
+            if (powers is not null)
+            {
+                random.Fill(drawn);
+                for (var d = 0; d < shares.Length; d++)
+                {
+                    shares[d] *= powers[drawn[d]];
+                }
+            }
+
+            for (var d = 0; d < shares.Length; d++)
+            {
+                totals[d] += shares[d];
+            }
         }
 
-        for (var s = 0; s < mix.Length; s++)
+        foreach (var shares in mix)
         {
-            mix[s] /= total;
+            for (var d = 0; d < shares.Length; d++)
+            {
+                shares[d] /= totals[d];
+            }
         }
     }
+
+    /// <summary>A gamma variate of a shape under 1 is one of the shape + 1 times a power of an even one.</summary>
+    private sealed record Tables(double[] Gammas, double[]? Powers);
 }

@@ -15,6 +15,9 @@ public static class OptionRanking
 {
     private const int MostSorted = 20_000;
 
+    // Draws made together, thing by thing: one table of rates and a row of the mix stay in the processor's nearest memory.
+    private const int Block = 512;
+
     /// <summary>
     /// One result per option, in their order. Choose the smallest expected loss; below a chance of 0.6 call no clear winner.
     /// </summary>
@@ -41,29 +44,37 @@ public static class OptionRanking
 
         var random = new RandomBits(seed);
         var mixes = new MixDraws(mixWeights);
-        var mix = new double[mixWeights.Count];
         var values = options.Select(_ => new double[draws]).ToArray();
         var best = new int[options.Count];
         var loss = new double[options.Count];
         var lossSquares = new double[options.Count];
-        for (var d = 0; d < draws && options.Count > 0; d++)
+        for (var from = 0; from < draws && options.Count > 0; from += Block)
         {
+            var length = Math.Min(Block, draws - from);
+            var mix = mixWeights.Select(_ => new double[length]).ToArray();
             mixes.Fill(mix, ref random);
-            var top = 0;
             for (var f = 0; f < values.Length; f++)
             {
-                values[f][d] = Draw(tables.Rates[f], mix, ref random);
-                top = values[f][d] > values[top][d] ? f : top;
+                Draw(tables.Rates[f], mix, values[f].AsSpan(from, length), ref random);
             }
 
-            for (var f = 0; f < values.Length; f++)
+            for (var d = from; d < from + length; d++)
             {
-                var gap = values[top][d] - values[f][d];
-                loss[f] += gap;
-                lossSquares[f] += gap * gap;
-            }
+                var top = 0;
+                for (var f = 1; f < values.Length; f++)
+                {
+                    top = values[f][d] > values[top][d] ? f : top;
+                }
 
-            best[top]++;
+                for (var f = 0; f < values.Length; f++)
+                {
+                    var gap = values[top][d] - values[f][d];
+                    loss[f] += gap;
+                    lossSquares[f] += gap * gap;
+                }
+
+                best[top]++;
+            }
         }
 
         return [.. options.Select((option, f) => Summary(option, mixWeights, values[f], rangeLevel, best[f], loss[f], lossSquares[f]))];
@@ -83,14 +94,18 @@ public static class OptionRanking
         return new RankedOption(option.Against(mixWeights).Mean, new Interval(low, high), best / n, mean, error);
     }
 
-    private static double Draw(double[][] rates, double[] mix, ref RandomBits random)
+    private static void Draw(double[][] rates, double[][] mix, Span<double> values, ref RandomBits random)
     {
-        var value = 0.0;
+        Span<ushort> drawn = stackalloc ushort[Block];
+        drawn = drawn[..values.Length];
         for (var s = 0; s < mix.Length; s++)
         {
-            value += mix[s] * rates[s][random.Next()];
+            var (table, shares) = (rates[s], mix[s]);
+            random.Fill(drawn);
+            for (var d = 0; d < values.Length; d++)
+            {
+                values[d] += shares[d] * table[drawn[d]];
+            }
         }
-
-        return value;
     }
 }

@@ -29,24 +29,29 @@ public static class SplitDraws
 
         var random = new RandomBits(seed);
         var mixes = new MixDraws(mixWeights);
-        var mix = new double[mixWeights.Count];
+        var mix = mixWeights.Select(_ => new double[draws]).ToArray();
+        mixes.Fill(mix, ref random);
         var means = tables.Options.Select(o => Enumerable.Range(0, mix.Length).Select(o.Mean).ToArray()).ToArray();
-        var parts = mix.ToArray();
+        var (shares, parts) = (new double[mix.Length], new double[mix.Length]);
         var values = splits.Select(_ => new SplitValues(
             [.. tables.Options.Select(_ => new double[draws])], [.. tables.Options.Select(_ => new double[draws])])).ToArray();
         for (var d = 0; d < draws; d++)
         {
-            mixes.Fill(mix, ref random);
+            for (var s = 0; s < mix.Length; s++)
+            {
+                shares[s] = mix[s][d];
+            }
+
             for (var f = 0; f < means.Length; f++)
             {
                 for (var s = 0; s < mix.Length; s++)
                 {
-                    parts[s] = mix[s] * (ratesVary ? tables.Rates[f][s][random.Next()] : means[f][s]);
+                    parts[s] = shares[s] * (ratesVary ? tables.Rates[f][s][random.Next()] : means[f][s]);
                 }
 
                 for (var i = 0; i < values.Length; i++)
                 {
-                    (values[i].Inside[f][d], values[i].Outside[f][d]) = Split(mix, parts, splits[i]);
+                    (values[i].Inside[f][d], values[i].Outside[f][d]) = Split(shares, parts, splits[i]);
                 }
             }
         }

@@ -32,19 +32,10 @@ public class DrawTableTests
     {
         double[] weights = [0.05, 0.5, 3, 20];
         const int draws = 100_000;
-        var mixes = new MixDraws(weights);
         var random = new RandomBits(5);
-        var mix = new double[weights.Length];
-        double[] sums = new double[4], squares = new double[4];
-        for (var d = 0; d < draws; d++)
-        {
-            mixes.Fill(mix, ref random);
-            for (var s = 0; s < 4; s++)
-            {
-                sums[s] += mix[s];
-                squares[s] += mix[s] * mix[s];
-            }
-        }
+        var mix = weights.Select(_ => new double[draws]).ToArray();
+        new MixDraws(weights).Fill(mix, ref random);
+        double[] sums = [.. mix.Select(row => row.Sum())], squares = [.. mix.Select(row => row.Sum(share => share * share))];
 
         for (var s = 0; s < 4; s++)
         {
