@@ -4,11 +4,12 @@ namespace Tendency.Inference.Games;
 /// Numbers below <see cref="DrawTable.Size"/> from a seed, the same on every machine: SplitMix64, Steele, Lea and Flood 2014,
 /// doi:10.1145/2660193.2660195, six numbers from each of its 64-bit words.
 /// </summary>
+/// <remarks>The seed is scrambled first: neighboring seeds would otherwise give the same words, shifted by one.</remarks>
 internal struct RandomBits(int seed)
 {
     private const ulong Step = 0x9E3779B97F4A7C15UL;
 
-    private ulong _state = unchecked((ulong)seed * Step);
+    private ulong _state = Scrambled(unchecked((ulong)seed * Step));
     private ulong _word = 0;
     private int _left = 0;
 
@@ -47,10 +48,14 @@ internal struct RandomBits(int seed)
 
     private ulong NextWord()
     {
+        _state = unchecked(_state + Step);
+        return Scrambled(_state);
+    }
+
+    private static ulong Scrambled(ulong z)
+    {
         unchecked
         {
-            _state += Step;
-            var z = _state;
             z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9UL;
             z = (z ^ (z >> 27)) * 0x94D049BB133111EBUL;
             return z ^ (z >> 31);
