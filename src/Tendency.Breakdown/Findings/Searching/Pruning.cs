@@ -8,8 +8,8 @@ namespace Tendency.Breakdown.Findings.Searching;
 /// A habit shows in every situation that shares plays with it, so a list holds few habits and their many shadows. Strongest first, a situation
 /// is kept as long as its calls differ from what the game and the situations kept before lead one to expect
 /// (<see cref="ConditionalScore"/>); the bar is the list's step-up rule over again, with tells counted instead of pairs. Measured with
-/// tests/Tendency.Simulations: parting the plays by the situations kept, instead of adding up their effects, let twice as many shadows
-/// stand; exchanging earlier ones for later ones, and dropping those that later ones explain, changed nothing.
+/// tests/Tendency.Simulations: parting the plays by the situations kept, instead of adding up their effects, let up to twice as
+/// many shadows stand; exchanging earlier ones for later ones, and dropping those that later ones explain, changed nothing.
 /// </remarks>
 internal static class Pruning
 {
@@ -25,7 +25,7 @@ internal static class Pruning
 
     /// <summary>
     /// With so many pairs, and such a share of all, listed, the chart is full of habits and nearly all that is listed differs: there the bar
-    /// comes down to the list's own. Three habits of fifty plays list a tenth of that.
+    /// comes down to the list's own. Three planted habits list a tenth to a half of that.
     /// </summary>
     private const double ManyPairs = 200;
     private const double GreatShare = 0.15;
