@@ -10,19 +10,11 @@ namespace Tendency.Booklet.Pages;
 /// <summary>What does the back's spot tell: run or pass, which way the run goes, which way the line slides?</summary>
 internal static class BackSidePage
 {
-    private static readonly (string Value, string Name, string Remark, string Spoken)[] s_spots =
-    [
-        ("weak", "Weak", "", "with the back weak"),
-        ("middle", "Middle", "behind the QB", "with the back behind the QB"),
-        ("strong", "Strong", "", "with the back strong"),
-        ("none", "No back", "", "from empty"),
-    ];
-
     public static Page? Compose(Study study)
     {
         var plays = study.Plays;
         var charted = plays.Where(ColumnNames.BackSide, "strong", "weak", "middle", "none");
-        var spots = Spots(charted).ToArray();
+        var spots = BackSpots.Of(charted).ToArray();
         var runs = plays.Where(ColumnNames.RunTo, "to back", "away");
         var slides = plays.Where(ColumnNames.SlideTo, "to back", "away");
         return new Page("back-side", "Back's side", Headline.Of(
@@ -38,10 +30,6 @@ internal static class BackSidePage
             ],
         };
     }
-
-    internal static IEnumerable<Situation> Spots(PlayLog charted) =>
-        s_spots.Select(spot => new Situation(spot.Name, spot.Remark, charted.Where(ColumnNames.BackSide, spot.Value)) { Spoken = spot.Spoken })
-            .Where(spot => spot.Plays.Rows > 0);
 
     /// <summary>"Runs go away from the back." when sure, empty when it could be even.</summary>
     internal static string Way(Study study, PlayLog plays, string column, string subject) => study.Of(plays, column, "away", .5).Lean() switch
@@ -60,7 +48,7 @@ internal static class BackSidePage
 
     private static string Fallback(Study study, PlayLog charted)
     {
-        var spots = Spots(charted).Where(spot => CallVerdict.Of(study, spot.Plays).Doing is not null);
+        var spots = BackSpots.Of(charted).Where(spot => CallVerdict.Of(study, spot.Plays).Doing is not null);
         return spots.Any() ? "" : "The back's spot does not give run or pass away.";
     }
 

@@ -1,6 +1,7 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Cards;
 using Tendency.Booklet.Pages.Defenses;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts.Columns;
 
 namespace Tendency.Booklet.Pages;
@@ -10,6 +11,13 @@ public static class BookletOrder
 {
     // Stands only where an earlier print is named.
     private const string Since = "since";
+
+    // They close the booklet of an offense and of a defense alike.
+    private static readonly PageEntry[] s_ofTheCharts =
+    [
+        new("How sure", "audit", "Chart audit", [], AuditPage.Compose) { WhenEmpty = "nothing to mend" },
+        new("How sure", "reading", "How to read", [], ReadingPage.Compose) { SumsUp = true },
+    ];
 
     public static IReadOnlyList<PageEntry> Pages { get; } =
     [
@@ -41,12 +49,13 @@ public static class BookletOrder
         new("Tells", "guess", "How readable they are", [], GuessPage.Compose) { WhenEmpty = "it takes two games, one to learn from and one to guess" },
         new("How sure", "steadiness", "Steadiness", [], SteadinessPage.Compose) { WhenEmpty = "it takes three games" },
         new("How sure", "games", "Game by game", [], GamesPage.Compose),
-        new("How sure", "audit", "Chart audit", [], AuditPage.Compose) { WhenEmpty = "nothing to mend" },
-        new("How sure", "reading", "How to read", [], ReadingPage.Compose) { SumsUp = true },
+        .. s_ofTheCharts,
     ];
 
+    private static IReadOnlyList<PageEntry> DefensePages { get; } = [.. DefenseOrder.Pages, .. s_ofTheCharts];
+
     /// <summary>Names of all pages there are, of an offense and of a defense.</summary>
-    public static IReadOnlyList<string> Anchors { get; } = [.. Pages.Concat(DefenseOrder.Pages).Select(page => page.Anchor).Distinct()];
+    public static IReadOnlyList<string> Anchors { get; } = [.. Pages.Concat(DefensePages).Select(page => page.Anchor).Distinct()];
 
     /// <summary>The whole booklet, of the side of the ball that is studied.</summary>
     /// <param name="study">What the pages speak of.</param>
@@ -55,7 +64,7 @@ public static class BookletOrder
     public static ScoutingBooklet Compose(Study study, DateTimeOffset dated, IReadOnlyCollection<string>? only = null)
     {
         ArgumentNullException.ThrowIfNull(study);
-        var wanted = (study.Side == "defense" ? DefenseOrder.Pages : Pages).Where(entry => (entry.Anchor != Since || study.Changes is not null) && (only is null || only.Contains(entry.Anchor))).ToArray();
+        var wanted = (study.Side == "defense" ? DefensePages : Pages).Where(entry => (entry.Anchor != Since || study.Changes is not null) && (only is null || only.Contains(entry.Anchor))).ToArray();
         var shown = wanted.Where(entry => !entry.SumsUp).ToArray();
 
         // A page is a function of the study alone, so they may be composed side by side.

@@ -10,8 +10,6 @@ namespace Tendency.Booklet.Pages;
 /// <summary>What must a coordinator know if he reads one page?</summary>
 internal static class BriefPage
 {
-    private const int FewPlays = 100;
-
     public static Page? Compose(Study study)
     {
         var claims = Choice.Of(study, Claims.All(study), Claims.Tried(study));
@@ -20,7 +18,7 @@ internal static class BriefPage
             Kind = PageKind.Brief,
             Blocks =
             [
-                .. Warning(study),
+                .. FewPlays.Warning(study),
                 new KeyFigures([.. Keys(study).Take(5)]),
                 .. Sentences(study, claims),
                 .. Front(study),
@@ -28,18 +26,6 @@ internal static class BriefPage
                 new Paragraph(ChartQuality.Of(study)),
             ],
         };
-    }
-
-    internal static IEnumerable<Block> Warning(Study study)
-    {
-        if (study.Plays.Rows < FewPlays)
-        {
-            yield return Paragraph.Call(RichText.Strong($"{Words.Figured(study.Plays.Rows, "play")}. Read the ranges, not the rates."));
-        }
-        else if (study.Games.Count == 1)
-        {
-            yield return Paragraph.Call(RichText.Strong("One game, no spread to show.") + " A different game plan would not show up in these ranges.");
-        }
     }
 
     private static IEnumerable<KeyFigure> Keys(Study study)
@@ -103,17 +89,9 @@ internal static class BriefPage
         ]);
     }
 
-    /// <summary>In how many games the share lay over its line; empty with one game.</summary>
-    internal static string Games(Study study, Claim claim)
-    {
-        var games = study.ByGame(claim.Plays, claim.Column, claim.Value).Where(game => game.Plays > 0).ToArray();
-        var same = games.Count(game => game.Value > claim.Share.Baseline);
-        return games.Length < 2 ? "" : $"So in {(same == games.Length ? $"all {Words.Number(games.Length)}" : $"{same} of {games.Length}")} games. ";
-    }
-
     private static RichText Support(Study study, Claim claim)
     {
-        var steady = Games(study, claim);
+        var steady = claim.Games(study);
         var done = claim.Plays.Where(claim.Column, claim.Value);
         var calls = CrossTab.Values(done, claim.Value == "pass" || claim.Column == ColumnNames.SlideTo ? ColumnNames.PassConcept : ColumnNames.RunScheme)
             .Take(2).Select(call => $"{Words.Plain(call.Value)} {call.Count}").ToArray();

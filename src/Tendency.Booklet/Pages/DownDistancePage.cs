@@ -1,10 +1,9 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
-using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
-using Tendency.Breakdown.Weeks;
 
 namespace Tendency.Booklet.Pages;
 
@@ -15,7 +14,7 @@ internal static class DownDistancePage
 
     public static Page? Compose(Study study)
     {
-        var rows = Rows(study).ToArray();
+        var rows = DownDistances.Of(study).ToArray();
         return new Page("down-distance", "Down and distance", Finding(study, rows))
         {
             Deck = CallTable.Deck,
@@ -25,36 +24,6 @@ internal static class DownDistancePage
                 Paragraph.Note("Counts at the right of each name are plays; ties keep the order in which they were first called. Rows under 5 plays show the count only."),
             ],
         };
-    }
-
-    /// <summary>All plays, first downs, then second and third by distance, fourth; rows that never occurred stay, for a plan needs to know that too.</summary>
-    internal static IEnumerable<Situation> Rows(Study study)
-    {
-        var plays = study.Plays;
-        var limits = study.Week.Boundaries;
-        yield return Situation.Total(plays);
-        yield return new Situation("1st & 10", "", plays.Where(ColumnNames.DownDistance, "1 & 10")) { Spoken = "first and 10" };
-        var goal = plays.Where(ColumnNames.DownDistance, "1 & goal");
-        if (goal.Rows > 0)
-        {
-            yield return new Situation("1st & goal", "", goal) { Spoken = "first and goal" };
-        }
-
-        var other = plays.Where(ColumnNames.DownDistance, "1 & short", "1 & medium", "1 & long", "1 & extra long");
-        if (other.Rows > 0)
-        {
-            yield return new Situation("1st, other", "not 10 to go", other);
-        }
-
-        foreach (var (down, ordinal, word) in new[] { ("2", "2nd", "second"), ("3", "3rd", "third") })
-        {
-            foreach (var band in Bands(plays, down, ordinal, word, limits))
-            {
-                yield return band;
-            }
-        }
-
-        yield return new Situation("4th", "went for it", plays.Where(ColumnNames.Down, "4")) { Spoken = "fourth down" };
     }
 
     // The field tells apart what the down alone does not; zones with too few plays would only fill the page.
@@ -71,14 +40,6 @@ internal static class DownDistancePage
         {
             yield return new Situation(Words.Title(zone), "", study.Plays.Where(ColumnNames.FieldZone, zone));
         }
-    }
-
-    private static IEnumerable<Situation> Bands(PlayLog plays, string down, string ordinal, string word, Boundaries limits)
-    {
-        PlayLog Of(params string[] bands) => plays.Where(ColumnNames.DownDistance, [.. bands.Select(band => $"{down} & {band}")]);
-        yield return new Situation($"{ordinal} short", $"1 to {limits.ShortMost}", Of("short")) { Spoken = $"{word} and short" };
-        yield return new Situation($"{ordinal} medium", $"{limits.ShortMost + 1} to {limits.MediumMost}", Of("medium")) { Spoken = $"{word} and medium" };
-        yield return new Situation($"{ordinal} long", $"{limits.MediumMost + 1} or more", Of("long", "extra long")) { Spoken = $"{word} and long" };
     }
 
     internal static string Finding(Study study, IReadOnlyList<Situation> rows)

@@ -28,7 +28,7 @@ internal static class FormationPage
         }
 
         var backs = charted.IsCharted(ColumnNames.BackSide);
-        var spots = backs ? [.. BackSidePage.Spots(charted)] : Array.Empty<Situation>();
+        var spots = backs ? [.. BackSpots.Of(charted)] : Array.Empty<Situation>();
         return new Page("formation", backs ? "Formation and back" : "Formation", Headline.Of(
             CallFinding.Of(study, kept, ""), CallFinding.Of(study, spots, ""), kept.Any(row => CallVerdict.Of(study, row.Plays).Doing is not null) ? "" : "No formation alone gives run or pass away."))
         {
@@ -102,7 +102,7 @@ internal static class FormationPage
     private static Table Strips(Study study, PlayLog plays, bool backs)
     {
         var rows = backs
-            ? BackSidePage.Spots(plays).Select(spot => (spot.Name, spot.Plays))
+            ? BackSpots.Of(plays).Select(spot => (spot.Name, spot.Plays))
             : new[] { ("1", "1st"), ("2", "2nd"), ("3", "3rd") }.Select(down => (Name: down.Item2, Plays: plays.Where(ColumnNames.Down, down.Item1)));
         return new Table(
             [

@@ -89,7 +89,7 @@ internal static class GamesPage
         yield return new Heading("What they called, and against what", "the three most frequent, counts of plays");
         yield return new Table(
             [new Column("Game", 0, First - 8), .. charted.Select((kind, i) => new Column(kind.Head, First + (i * width), width - 14))],
-            [.. games.Select(game => new TableRow([Cells.Name($"{study.ShortGames[game.Game]} {game.Game}"), .. charted.Select(kind => Cells.Counts(Shares.Top(game.Plays, kind.Column)))]))])
+            [.. games.Select(game => new TableRow([Cells.Name($"{study.ShortGames[game.Game]} {game.Game}"), .. charted.Select(kind => Cells.Counts(Frequent.Values(game.Plays, kind.Column)))]))])
         { Caption = "Calls by game" };
     }
 }

@@ -64,7 +64,7 @@ internal static class PassGamePage
 
         var mix = Mix.Of(study, passes, ColumnNames.PassConcept, MostConcepts);
         yield return new Heading("Concepts", $"Share of {Words.Figured(mix.Plays, "pass", "passes")} with a charted concept. Bars are likely for all at once.");
-        yield return MixTable.Of(study, "Concept", ColumnNames.PassConcept, passes, mix, MixStops.Wide, [.. RunGamePage.More(study)]);
+        yield return MixTable.Of(study, "Concept", ColumnNames.PassConcept, passes, mix, MixStops.Wide, [.. MixTable.Gains(study)]);
     }
 
     // Counts alone: the cells are small, the question is what to drill.
@@ -87,7 +87,7 @@ internal static class PassGamePage
         yield return new Heading("What they throw, and when", "counts of passes, the three most frequent");
         yield return new Table(
             [.. shown.Select((time, i) => new Column(time.Head, i * width, width - 20) { Remark = Words.Figured(time.Plays.Rows, "pass", "passes") })],
-            [new TableRow([.. shown.Select(time => Cells.Counts(Shares.Top(time.Plays, ColumnNames.PassConcept)))])])
+            [new TableRow([.. shown.Select(time => Cells.Counts(Frequent.Values(time.Plays, ColumnNames.PassConcept)))])])
         { Caption = "Concepts by down" };
     }
 }

@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;

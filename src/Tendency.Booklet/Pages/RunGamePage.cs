@@ -29,22 +29,11 @@ internal static class RunGamePage
             Blocks =
             [
                 new Heading("Scheme mix", $"Share of {Words.Figured(runs.Rows, "run")} with a charted scheme. Bars are likely for all at once, so any two rows can be compared."),
-                MixTable.Of(study, "Scheme", ColumnNames.RunScheme, runs, schemes, MixStops.Wide with { CountHead = "Runs" }, [.. More(study)]),
+                MixTable.Of(study, "Scheme", ColumnNames.RunScheme, runs, schemes, MixStops.Wide with { CountHead = "Runs" }, [.. MixTable.Gains(study)]),
                 Paragraph.Note(FamilyNote(study, families)),
                 .. Gaps(study, runs, schemes),
             ],
         };
-    }
-
-    internal static IEnumerable<MixColumn> More(Study study)
-    {
-        if (!study.Plays.IsCharted(ColumnNames.Gain))
-        {
-            yield break;
-        }
-
-        yield return new MixColumn(new Column("Yards", 379, 59, Align.Right), (_, plays) => Cells.Figure(Yards.Of(study, plays).Printed));
-        yield return new MixColumn(new Column("Gained enough", 444, 72, Align.Right), (_, plays) => Cells.ShareLine(study.Of(plays, ColumnNames.Success, "yes")));
     }
 
     private static IEnumerable<string> Finding(Study study, PlayLog runs, Mix families, Mix schemes)

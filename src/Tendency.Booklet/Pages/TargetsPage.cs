@@ -27,7 +27,7 @@ internal static class TargetsPage
             Blocks =
             [
                 new Heading("Who they throw to", $"Share of {Words.Figured(thrown.Rows, "pass", "passes")} with a charted target. Bars are likely for all at once."),
-                MixTable.Of(study, "Target", ColumnNames.Target, thrown, mix, MixStops.Wide, [.. RunGamePage.More(study)]),
+                MixTable.Of(study, "Target", ColumnNames.Target, thrown, mix, MixStops.Wide, [.. MixTable.Gains(study)]),
                 .. MixBeside.Of(
                     study,
                     MostTargets,
@@ -63,7 +63,7 @@ internal static class TargetsPage
         var targets = CrossTab.Values(thrown, ColumnNames.Target).Take(5).Select(target => target.Value).ToArray();
         (string Name, string Column)[] ways = [("Concept", ColumnNames.PassConcept), ("Formation", ColumnNames.Formation), ("Coverage", ColumnNames.Coverage)];
         var rows = ways.Where(way => thrown.IsCharted(way.Column))
-            .Select(way => new TableRow([Cells.Name(way.Name), .. targets.Select(target => Cells.Counts(Shares.Top(thrown.Where(ColumnNames.Target, target), way.Column)))])).ToArray();
+            .Select(way => new TableRow([Cells.Name(way.Name), .. targets.Select(target => Cells.Counts(Frequent.Values(thrown.Where(ColumnNames.Target, target), way.Column)))])).ToArray();
         if (rows.Length == 0 || targets.Length == 0)
         {
             yield break;

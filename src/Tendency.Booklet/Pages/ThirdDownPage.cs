@@ -71,7 +71,7 @@ internal static class ThirdDownPage
         Situation[] rows =
         [
             .. Look(third, "By formation", DirectionTable.By(third, ColumnNames.Formation, 4)),
-            .. Look(third, "By where the back stands", BackSidePage.Spots(third).Where(spot => spot.Plays.Rows >= Share.FewestPlays)),
+            .. Look(third, "By where the back stands", BackSpots.Of(third).Where(spot => spot.Plays.Rows >= Share.FewestPlays)),
         ];
         if (rows.Length > 0)
         {

@@ -28,6 +28,33 @@ public partial class HouseTests
         Assert.Empty(upward);
     }
 
+    // Counted, said, shown, then whole pages of several kinds. The pages in the folder itself come last and may use all of them; what they are made from comes first.
+    [Fact]
+    public void FoldersOfPages_UseOnlyThoseBeforeThem()
+    {
+        const string root = "src/Tendency.Booklet/Pages";
+        string[] first = ["Study", "PageEntry"];
+        string[] order = ["Counting", "Wording", "Tables", "Pictures", "Cards", "Brief", "Defenses", "Sheets", "Scripts", "SelfScouts"];
+        Assert.Empty(Directory.EnumerateDirectories(Path.Combine(Checkout.Root, root)).Select(Path.GetFileName).Except(order));
+
+        static string Place(string file) => file.Split('/') is [_, _, _, var folder, _, ..] ? folder : Path.GetFileNameWithoutExtension(file);
+        var files = Repository.Sources(root).ToArray();
+        string[] places = [.. first, .. order, .. files.Select(Place).Except(first).Except(order)];
+        var last = string.Join('|', places[(first.Length + order.Length)..]);
+        var among = string.Join('|', order);
+        var names = new Regex($@"Pages\.(?<used>{among})\b|(?<![\w.])(?<used>{among})(?=\.[A-Z])|(?<![\w.])(?<used>{last})\b");
+        var upward =
+            from file in files
+            let place = Array.IndexOf(places, Place(file))
+            where place < first.Length + order.Length
+            from line in Repository.Lines(file).Index()
+            from use in names.Matches(line.Item)
+            let used = use.Groups["used"].Value
+            where Array.IndexOf(places, used) > place
+            select $"{file}({line.Index + 1}): {places[place]} may not use {used}";
+        Assert.Empty(upward);
+    }
+
     [Fact]
     public void Files_HaveAtMost400Lines() =>
         Assert.Empty(Repository.Sources("src").Concat(Repository.Sources("tests")).Where(file => Repository.Lines(file).Length > 400));

@@ -1,4 +1,6 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 
 namespace Tendency.Booklet.Pages.Brief;
@@ -13,4 +15,13 @@ namespace Tendency.Booklet.Pages.Brief;
 /// <param name="Plays">The plays counted in the share.</param>
 /// <param name="Column">Column of the outcome: call, run_to.</param>
 /// <param name="Value">The outcome: run, away.</param>
-internal sealed record Claim(string Topic, string Anchor, string Sentence, Share Share, string Unit, string LineName, PlayLog Plays, string Column, string Value);
+internal sealed record Claim(string Topic, string Anchor, string Sentence, Share Share, string Unit, string LineName, PlayLog Plays, string Column, string Value)
+{
+    /// <summary>In how many games the share lay over its line; empty with one game.</summary>
+    public string Games(Study study)
+    {
+        var games = study.ByGame(Plays, Column, Value).Where(game => game.Plays > 0).ToArray();
+        var same = games.Count(game => game.Value > Share.Baseline);
+        return games.Length < 2 ? "" : $"So in {(same == games.Length ? $"all {Words.Number(games.Length)}" : $"{same} of {games.Length}")} games. ";
+    }
+}

@@ -1,4 +1,5 @@
 using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
@@ -23,12 +24,12 @@ internal static class Claims
     private static IEnumerable<When> Situations(Study study)
     {
         var plays = study.Plays;
-        foreach (var spot in BackSidePage.Spots(plays).Where(spot => spot.Name != "No back"))
+        foreach (var spot in BackSpots.Of(plays).Where(spot => spot.Name != "No back"))
         {
             yield return new When("back", "back-side", Words.Capital(spot.Spoken), spot.Plays);
         }
 
-        foreach (var row in DownDistancePage.Rows(study).Where(row => row.Spoken.Length > 0))
+        foreach (var row in DownDistances.Of(study).Where(row => row.Spoken.Length > 0))
         {
             yield return new When("down", "down-distance", $"On {row.Spoken}", row.Plays);
         }

@@ -36,12 +36,4 @@ internal static class Shares
         var rows = Enumerable.Range(0, plays.Rows).OrderBy(row => games.Codes[row]).ThenBy(row => numbers[row]);
         return new PlayList([.. rows.Select(row => new PlayRef(games[row], numbers[row] ?? 0, plays.Text(ColumnNames.Clip, row)))], study.ShortGames);
     }
-
-    /// <summary>The most frequent values with their counts, in print words.</summary>
-    public static IEnumerable<NamedCount> Top(PlayLog plays, string column, int most = 3) =>
-        CrossTab.Values(plays, column).Take(most).Select(value => new NamedCount(Wording.Words.Title(value.Value), value.Count));
-
-    /// <summary>The most frequent run schemes and pass concepts together.</summary>
-    public static IEnumerable<NamedCount> TopCalls(PlayLog plays, int most = 3) =>
-        Top(plays, ColumnNames.RunScheme, most).Concat(Top(plays, ColumnNames.PassConcept, most)).OrderByDescending(call => call.Count).Take(most);
 }

@@ -21,7 +21,7 @@ internal static class DefenseBriefPage
             Kind = PageKind.Brief,
             Blocks =
             [
-                .. BriefPage.Warning(study),
+                .. FewPlays.Warning(study),
                 new KeyFigures([.. Keys(study).Take(5)]),
                 Sentences(study, claims, tried),
                 .. claims.Count == 0 || note.Length == 0 ? [] : (Block[])[Paragraph.Note(note)],
@@ -65,7 +65,7 @@ internal static class DefenseBriefPage
 
     private static RichText Support(Study study, Claim claim)
     {
-        RichText games = BriefPage.Games(study, claim);
+        RichText games = claim.Games(study);
         return study.Anchors.Contains(claim.Anchor) ? games + RichText.PageOf(claim.Anchor) + "." : games;
     }
 }

@@ -1,5 +1,6 @@
 using Tendency.Booklet.Pages.Brief;
 using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
@@ -48,7 +49,7 @@ internal static class DefenseClaims
 
     private static IEnumerable<When> Whens(Study study, PlayLog plays) =>
     [
-        .. DownDistancePage.Rows(study).Where(row => row.Spoken.Length > 0).Select(row => new When("down", "down-distance", $"On {row.Spoken}", ExtraRush.With(row.Plays))),
+        .. DownDistances.Of(study).Where(row => row.Spoken.Length > 0).Select(row => new When("down", "down-distance", $"On {row.Spoken}", ExtraRush.With(row.Plays))),
         .. Looks(plays, ColumnNames.Formation, "formation", value => $"Against {Words.Plain(value)}"),
         .. Looks(plays, ColumnNames.Personnel, "personnel", value => $"Against {value} personnel"),
     ];

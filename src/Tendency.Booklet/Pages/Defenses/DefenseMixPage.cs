@@ -32,7 +32,7 @@ internal static class DefenseMixPage
             Blocks =
             [
                 new Heading($"{head}s they call", $"Share of {Words.Figured(mix.Plays, "play")} with a charted {column}. Bars are likely for all at once."),
-                MixTable.Of(study, head, column, study.Plays, mix, MixStops.Wide, [.. RunGamePage.More(study)]),
+                MixTable.Of(study, head, column, study.Plays, mix, MixStops.Wide, [.. MixTable.Gains(study)]),
                 Paragraph.Note("Yards and gained enough: what offenses did against it."),
                 .. When(study, column),
             ],
@@ -52,7 +52,7 @@ internal static class DefenseMixPage
         yield return new Heading("When", "counts of plays, the three most frequent");
         yield return new Table(
             [.. shown.Select((time, i) => new Column(time.Name, i * Pitch, Pitch - 20) { Remark = Words.Figured(time.Plays.Rows, "play") })],
-            [new TableRow([.. shown.Select(time => Cells.Counts(Shares.Top(time.Plays, column)))])])
+            [new TableRow([.. shown.Select(time => Cells.Counts(Frequent.Values(time.Plays, column)))])])
         { Caption = $"{Words.Title(column)}s by down" };
     }
 }

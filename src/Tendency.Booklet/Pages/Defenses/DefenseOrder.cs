@@ -14,7 +14,5 @@ internal static class DefenseOrder
         new("Calls", "fronts", "Fronts", [ColumnNames.Front], study => DefenseMixPage.Compose(study, ColumnNames.Front)) { WhenEmpty = "no front on five plays" },
         new("Calls", "coverages", "Coverages", [ColumnNames.Coverage], study => DefenseMixPage.Compose(study, ColumnNames.Coverage)) { WhenEmpty = "no coverage on five plays" },
         new("Calls", "rush", "Rush", [ColumnNames.Rushers], DefenseRushPage.Compose) { WhenEmpty = "no pass with charted rushers" },
-        new("How sure", "audit", "Chart audit", [], AuditPage.Compose) { WhenEmpty = "nothing to mend" },
-        new("How sure", "reading", "How to read", [], ReadingPage.Compose) { SumsUp = true },
     ];
 }

@@ -57,7 +57,7 @@ internal static class DefenseRushPage
                 var enough = study.Of(row.Plays, ColumnNames.Success, "yes", line);
                 return new TableRow(
                     Cells.Name(row.Name, row.Remark), Cells.Count(row.Plays.Rows), Cells.Strip(enough), Cells.Share(enough),
-                    Cells.Figure(Yards.Of(study, row.Plays).Printed), Cells.Counts(Shares.Top(row.Plays, ColumnNames.Coverage)))
+                    Cells.Figure(Yards.Of(study, row.Plays).Printed), Cells.Counts(Frequent.Values(row.Plays, ColumnNames.Coverage)))
                 { Kind = row.IsTotal ? RowKind.Total : RowKind.Plain, Plays = row.IsTotal ? null : study.ListOf(row.Plays) };
             })])
         { Caption = "Passes by rush" };

@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Tables;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts.Columns;
@@ -13,7 +14,7 @@ internal static class DefenseSituations
 
     public static Page? DownDistance(Study study)
     {
-        var rows = DownDistancePage.Rows(study).Select(row => row with { Plays = ExtraRush.With(row.Plays), Spoken = row.Spoken.Length == 0 ? "" : $"on {row.Spoken}" }).ToArray();
+        var rows = DownDistances.Of(study).Select(row => row with { Plays = ExtraRush.With(row.Plays), Spoken = row.Spoken.Length == 0 ? "" : $"on {row.Spoken}" }).ToArray();
         return PageOf(study, "down-distance", "Down and distance", "Situation", rows);
     }
 

@@ -1,6 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
-using Tendency.Booklet.Pages.Tables;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts.Columns;
 
 namespace Tendency.Booklet.Pages.Defenses;
@@ -42,8 +42,8 @@ internal static class DefenseTable
             Cells.Count(row.Plays.Rows),
             Cells.Strip(share),
             Cells.Share(share),
-            Cells.Counts(Shares.Top(row.Plays, ColumnNames.Front)),
-            Cells.Counts(Shares.Top(row.Plays, ColumnNames.Coverage)))
+            Cells.Counts(Frequent.Values(row.Plays, ColumnNames.Front)),
+            Cells.Counts(Frequent.Values(row.Plays, ColumnNames.Coverage)))
         {
             Kind = row.IsTotal ? RowKind.Total : RowKind.Plain,
             Plays = row.IsTotal ? null : study.ListOf(row.Plays),

@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Findings.SelfScouts;
 using Tendency.Breakdown.Fronts.Checks;
 

@@ -63,12 +63,12 @@ internal static class SituationTable
         cells.AddRange(CallCells.Of(study, plays, backs));
         if (shown.Runs)
         {
-            cells.Add(Cells.Counts(Shares.Top(plays, ColumnNames.RunScheme, Tops)));
+            cells.Add(Cells.Counts(Frequent.Values(plays, ColumnNames.RunScheme, Tops)));
         }
 
         if (shown.Passes)
         {
-            cells.Add(Cells.Counts(Shares.Top(plays, ColumnNames.PassConcept, Tops)));
+            cells.Add(Cells.Counts(Frequent.Values(plays, ColumnNames.PassConcept, Tops)));
         }
 
         if (shown.Fronts)

@@ -1,5 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 
@@ -83,5 +84,5 @@ internal static class CallTable
         return new TableRow(cells) { Kind = row.IsTotal ? RowKind.Total : RowKind.Plain, Plays = row.IsTotal ? null : study.ListOf(row.Plays) };
     }
 
-    private static Cell TopCell(PlayLog plays, string column) => Cells.Counts(Shares.Top(plays, column));
+    private static Cell TopCell(PlayLog plays, string column) => Cells.Counts(Frequent.Values(plays, column));
 }

@@ -1,5 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 
 namespace Tendency.Booklet.Pages.Tables;
@@ -52,5 +53,5 @@ internal static class DirectionTable
     /// <summary>The rows of one column's most frequent values, those with at least five plays.</summary>
     public static IEnumerable<Situation> By(PlayLog plays, string column, int most, Func<string, string>? name = null) =>
         Breakdown.Counts.CrossTab.Values(plays, column).Where(value => value.Count >= Share.FewestPlays).Take(most)
-            .Select(value => new Situation((name ?? Wording.Words.Title)(value.Value), "", plays.Where(column, value.Value)));
+            .Select(value => new Situation((name ?? Words.Title)(value.Value), "", plays.Where(column, value.Value)));
 }

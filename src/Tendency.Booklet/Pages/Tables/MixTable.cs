@@ -1,6 +1,8 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
 
 namespace Tendency.Booklet.Pages.Tables;
 
@@ -31,7 +33,7 @@ internal static class MixTable
         {
             var own = plays.Where(column, part.Value);
             return new TableRow([
-                Cells.Name(Wording.Words.Title(part.Value)),
+                Cells.Name(Words.Title(part.Value)),
                 Cells.Count(part.Share.Count),
                 Cells.Strip(part.Share),
                 Cells.ShareLine(part.Share, range: true),
@@ -44,6 +46,18 @@ internal static class MixTable
         }
 
         return new Table(columns, rows) { Caption = $"{head} mix" };
+    }
+
+    /// <summary>Yards and the share that gained enough; none where gains are not charted.</summary>
+    public static IEnumerable<MixColumn> Gains(Study study)
+    {
+        if (!study.Plays.IsCharted(ColumnNames.Gain))
+        {
+            yield break;
+        }
+
+        yield return new MixColumn(new Column("Yards", 379, 59, Align.Right), (_, plays) => Cells.Figure(Yards.Of(study, plays).Printed));
+        yield return new MixColumn(new Column("Gained enough", 444, 72, Align.Right), (_, plays) => Cells.ShareLine(study.Of(plays, ColumnNames.Success, "yes")));
     }
 }
 

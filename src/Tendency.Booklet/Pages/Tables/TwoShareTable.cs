@@ -1,5 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
+using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 
@@ -60,7 +61,7 @@ internal static class TwoShareTable
 
         if (called)
         {
-            cells.Add(Cells.Counts(Shares.TopCalls(row.Plays)));
+            cells.Add(Cells.Counts(Frequent.Calls(row.Plays)));
         }
 
         return new TableRow(cells) { Kind = row.IsTotal ? RowKind.Total : RowKind.Plain, Plays = row.IsTotal ? null : study.ListOf(row.Plays) };

@@ -1,6 +1,5 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
-using Tendency.Booklet.Pages.Tables;
 using Tendency.Breakdown.Charts;
 
 namespace Tendency.Booklet.Pages.Wording;

@@ -1,6 +1,6 @@
 using Tendency.Breakdown.Charts;
 
-namespace Tendency.Booklet.Pages.Tables;
+namespace Tendency.Booklet.Pages.Counting;
 
 /// <summary>A row of a situation table.</summary>
 /// <param name="Name">As printed: "2nd medium".</param>

@@ -1,8 +1,7 @@
 using System.Globalization;
 using Tendency.Booklet.Blocks;
-using Tendency.Booklet.Pages.Wording;
 
-namespace Tendency.Booklet.Pages;
+namespace Tendency.Booklet.Pages.Wording;
 
 /// <summary>What every page rests on, in one line.</summary>
 internal static class Footprint
