@@ -114,4 +114,4 @@ public sealed record SideBySide(IReadOnlyList<Side> Sides) : Block
 public sealed record Together(IReadOnlyList<Block> Blocks) : Block;
 
 /// <summary>Empty height in points, for the rare place where the standard gap is wrong.</summary>
-public sealed record Gap(double Points) : Block;
+public sealed record Space(double Points) : Block;

@@ -119,7 +119,7 @@ internal static class BlockText
             case PlayListing listing:
                 Line(text, indent, $"{listing.Title}: {string.Join("; ", listing.List.Items())}");
                 break;
-            case Gap:
+            case Space:
                 break;
             default:
                 throw new InvalidOperationException($"{block.GetType().Name} has no text form.");

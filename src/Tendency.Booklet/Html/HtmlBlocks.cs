@@ -85,7 +85,7 @@ internal sealed class HtmlBlocks(Markup to, ScoutingBooklet booklet)
             case PlayListing listing:
                 HtmlTables.Plays(to, listing.Title, listing.List);
                 break;
-            case Gap:
+            case Space:
                 break;
             default:
                 throw new InvalidOperationException($"{block.GetType().Name} has no HTML form.");

@@ -35,7 +35,7 @@ internal sealed class BlockSetter(Letters letters, bool tight = false)
         Together together => new SetWhole(Flow(together.Blocks, width)),
         Diagram diagram => SmallSetters.Picture(diagram, width),
         Plot plot => PlotSetter.Set(plot, width, letters),
-        Gap gap => new SetPicture(gap.Points, (_, _, _) => { }),
+        Space space => new SetPicture(space.Points, (_, _, _) => { }),
         _ => throw new InvalidOperationException($"{block.GetType().Name} cannot be printed."),
     };
 

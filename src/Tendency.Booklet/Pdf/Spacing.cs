@@ -17,7 +17,7 @@ internal static class Spacing
 
     private static double Points(Block before, Block next) => (before, next) switch
     {
-        (Gap, _) or (_, Gap) => 0,
+        (Space, _) or (_, Space) => 0,
         (Heading, Paragraph) => 3,
         (Heading, EmptyState) => 5,
         (Heading, Table) => 0,

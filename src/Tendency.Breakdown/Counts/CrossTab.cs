@@ -20,7 +20,7 @@ public static class CrossTab
     {
         var columns = by.Select(plays.Dimension).ToArray();
         var outcome = plays.Dimension(of);
-        var combinations = Cells.Of(plays, columns);
+        var combinations = PlayCells.Of(plays, columns);
         var cells = combinations.SplitBy(outcome);
         var counts = cells.Tallies();
 

@@ -43,7 +43,7 @@ internal static class FrontCardsPage
         new Heading(Against(card), Called(study, check, card)),
         Paragraph.Call(RichText.Strong(CardVerdict.Of(card.Ledger))),
         CardPicture.Of(card.Ledger, card.Look),
-        new Gap(5),
+        new Space(5),
         LedgerTable.Of(study, check, card),
         new Paragraph(RichText.Strong("The ledger counts hats. ") + card.Ledger.Sentence + (card.SurfaceIsCharted ? "" : " Surface not charted: one tight end to the play is taken."), TextStyle.Deck),
         new SideBySide([new Side(250, [new Paragraph(RichText.Strong("The rating judges angles. ") + Opinion(card.Cell), TextStyle.Deck)]), new Side(254, [Results(study, check, card)])]),

@@ -46,7 +46,7 @@ public static class PlayerTips
             yield return new Together(
             [
                 Paragraph.Lead(RichText.Strong(tip.Cue) + " → " + RichText.Strong(tip.Expect) + $" ({Figures.CountOf(tip.Share)})"),
-                .. tip.More.Length == 0 ? Array.Empty<Block>() : [new Gap(1), new Paragraph(Words.Capital(tip.More) + ".")],
+                .. tip.More.Length == 0 ? Array.Empty<Block>() : [new Space(1), new Paragraph(Words.Capital(tip.More) + ".")],
             ]);
         }
     }

@@ -70,7 +70,7 @@ public static class ChartReader
     private static RowTally AddRows(Sheet sheet, ChartFile file, PlayLogBuilder builder, RowTally tally, ProblemLog problems)
     {
         var (read, used, leftOut, setAside) = (tally.Read, tally.Used, tally.LeftOut, tally.SetAside);
-        var kinds = new RowKinds(file.Headers);
+        var kinds = new SheetRowKinds(file.Headers);
         var ragged = new RaggedRows(file, sheet.IsWorkbook);
         foreach (var written in sheet.RowsBelow)
         {
@@ -78,15 +78,15 @@ public static class ChartReader
             var row = ragged.Mend(written, problems);
             switch (kinds.Of(row))
             {
-                case RowKind.RepeatedHeader:
+                case SheetRowKind.RepeatedHeader:
                     leftOut++;
                     problems.Add(new Problem(ReadingRules.RepeatedHeader, new Place(file.Name, row.Line, ""), "", "The header is repeated here; the row is left out."));
                     break;
-                case RowKind.Totals:
+                case SheetRowKind.Totals:
                     leftOut++;
                     problems.Add(new Problem(ReadingRules.TotalsRow, new Place(file.Name, row.Line, ""), CellText.Shown(row.Cells.First(cell => !string.IsNullOrWhiteSpace(cell))), "This is a row of totals, not a snap; it is left out."));
                     break;
-                case RowKind.NotCharted:
+                case SheetRowKind.NotCharted:
                     setAside++;
                     problems.Add(new Problem(ReadingRules.NothingCharted, new Place(file.Name, row.Line, file.Headers.Written(ColumnNames.Down)), "", "The row is numbered, but down, distance and call are blank; it is set aside."));
                     break;

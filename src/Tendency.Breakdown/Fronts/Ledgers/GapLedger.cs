@@ -70,7 +70,7 @@ public sealed record GapLedger(
     {
         var charted = surface;
         surface = surface.Left(scheme);
-        var gaps = GapPicture.Of(scheme, surface, tag);
+        var gaps = RunGaps.Of(scheme, surface, tag);
         var lineup = Lineup.Of(front, scheme, surface, tag, shell, gaps, nose);
         var play = new FlankCount(gaps.Play.Count, lineup.Count(Flank.Play, false), lineup.Count(Flank.Play, true));
         var back = new FlankCount(gaps.Back.Count, lineup.Count(Flank.Back, false), lineup.Count(Flank.Back, true));

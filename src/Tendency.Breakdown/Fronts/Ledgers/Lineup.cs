@@ -9,7 +9,7 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
 
     /// <summary>Rules F1 to F3: who counts where, before and after the safeties arrive.</summary>
     /// <param name="nose">Where a floating nose fits; null = the scheme's default.</param>
-    public static Lineup Of(Front front, RunScheme scheme, Surface surface, Tag tag, Shell shell, GapPicture gaps, NoseRule? nose)
+    public static Lineup Of(Front front, RunScheme scheme, Surface surface, Tag tag, Shell shell, RunGaps gaps, NoseRule? nose)
     {
         var now = new List<Defender>();
         var to = ToFlank(front, surface);
@@ -93,7 +93,7 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
         return held;
     }
 
-    private static void ThreeSafeties(Front front, Surface surface, Shell shell, Flank to, List<Defender> now, List<Defender> late, GapPicture gaps)
+    private static void ThreeSafeties(Front front, Surface surface, Shell shell, Flank to, List<Defender> now, List<Defender> late, RunGaps gaps)
     {
         var open = front.Late switch
         {
@@ -125,7 +125,7 @@ internal sealed record Lineup(IReadOnlyList<Defender> Now, IReadOnlyList<Defende
     }
 
     /// <summary>Rule F2: the backside when it is short, and shorter than the play's side; else the point of attack.</summary>
-    private static Flank NeedsHelp(List<Defender> now, List<Defender> late, GapPicture gaps)
+    private static Flank NeedsHelp(List<Defender> now, List<Defender> late, RunGaps gaps)
     {
         int Spare(Flank flank, int count) => now.Count(d => d.Flank == flank) + late.Count(d => d.Flank == flank) - count;
         var back = Spare(Flank.Back, gaps.Back.Count);

@@ -7,13 +7,13 @@ namespace Tendency.Breakdown.Counts;
 /// Codes are combined column by column over the frame's buffers (cell = cell so far × levels + code). Where that would leave far more
 /// cells than plays, the cells in use are numbered afresh, so memory follows the plays and not the product of the levels.
 /// </remarks>
-internal sealed class Cells
+internal sealed class PlayCells
 {
     private const int DenseLimit = 1 << 20;
 
     private readonly ushort[][] _codesOfCell;
 
-    private Cells(int[] cellOfPlay, ushort[][] codesOfCell) => (CellOfPlay, _codesOfCell) = (cellOfPlay, codesOfCell);
+    private PlayCells(int[] cellOfPlay, ushort[][] codesOfCell) => (CellOfPlay, _codesOfCell) = (cellOfPlay, codesOfCell);
 
     /// <summary>Cell number of each play.</summary>
     public int[] CellOfPlay { get; }
@@ -24,8 +24,8 @@ internal sealed class Cells
     /// <summary>Codes of a cell, one a column.</summary>
     public ReadOnlySpan<ushort> CodesOf(int cell) => _codesOfCell[cell];
 
-    public static Cells Of(PlayLog log, IEnumerable<CategoryColumn> columns) =>
-        columns.Aggregate(new Cells(new int[log.Rows], [[]]), (cells, column) => cells.SplitBy(column));
+    public static PlayCells Of(PlayLog log, IEnumerable<CategoryColumn> columns) =>
+        columns.Aggregate(new PlayCells(new int[log.Rows], [[]]), (cells, column) => cells.SplitBy(column));
 
     /// <summary>Number of plays in each cell.</summary>
     public int[] Tallies()
@@ -40,10 +40,10 @@ internal sealed class Cells
     }
 
     /// <summary>The same cells, each split by the values of one more column.</summary>
-    public Cells SplitBy(CategoryColumn column) =>
+    public PlayCells SplitBy(CategoryColumn column) =>
         (long)Count * column.Levels.Count <= DenseLimit ? SplitEvenly(column) : SplitAsNeeded(column);
 
-    private Cells SplitEvenly(CategoryColumn column)
+    private PlayCells SplitEvenly(CategoryColumn column)
     {
         var levels = column.Levels.Count;
         var codes = column.Codes;
@@ -53,10 +53,10 @@ internal sealed class Cells
             cellOfPlay[play] = (CellOfPlay[play] * levels) + codes[play];
         }
 
-        return new Cells(cellOfPlay, [.. _codesOfCell.SelectMany(outer => Enumerable.Range(0, levels).Select(code => (ushort[])[.. outer, (ushort)code]))]);
+        return new PlayCells(cellOfPlay, [.. _codesOfCell.SelectMany(outer => Enumerable.Range(0, levels).Select(code => (ushort[])[.. outer, (ushort)code]))]);
     }
 
-    private Cells SplitAsNeeded(CategoryColumn column)
+    private PlayCells SplitAsNeeded(CategoryColumn column)
     {
         var codes = column.Codes;
         var numbers = new Dictionary<(int, ushort), int>();
@@ -75,6 +75,6 @@ internal sealed class Cells
             cellOfPlay[play] = number;
         }
 
-        return new Cells(cellOfPlay, [.. codesOfCell]);
+        return new PlayCells(cellOfPlay, [.. codesOfCell]);
     }
 }

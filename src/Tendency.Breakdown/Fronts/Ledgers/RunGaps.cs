@@ -22,19 +22,19 @@ internal sealed record Gap(string Label, int From, int To)
 /// Rules R1 to R5 of the ledger: a side starts with its attached blockers and one; a puller moves a gap from the backside to the play;
 /// a man from off the line adds one where he arrives; a second runner adds one. A throw off a defender adds none.
 /// </remarks>
-internal sealed record GapPicture(IReadOnlyList<Gap> Play, IReadOnlyList<Gap> Back)
+internal sealed record RunGaps(IReadOnlyList<Gap> Play, IReadOnlyList<Gap> Back)
 {
     private static readonly string[] Letters = ["A", "B", "C", "D", "E", "F"];
 
     public IReadOnlyList<BlockerMove> Moves { get; init; } = [];
 
-    public static GapPicture Of(RunScheme scheme, Surface surface, Tag tag)
+    public static RunGaps Of(RunScheme scheme, Surface surface, Tag tag)
     {
         var insert = Inserts(scheme, surface);
         var (playAdds, backAdds) = Adds(scheme, tag);
         var play = Side(surface.BaseGaps(Flank.Play), 0, false, Splits(scheme, insert && scheme.InsertToPlay), Aim(scheme), playAdds);
         var back = Side(surface.BaseGaps(Flank.Back), scheme.FromBack, scheme.Puller == "tackle", insert && !scheme.InsertToPlay ? [scheme.InsertWord] : [], int.MaxValue, backAdds);
-        return new GapPicture(play, back) { Moves = BlockerMove.Of(scheme, insert, play, back) };
+        return new RunGaps(play, back) { Moves = BlockerMove.Of(scheme, insert, play, back) };
     }
 
     private static bool Inserts(RunScheme scheme, Surface surface) => scheme.Insert switch

@@ -3,7 +3,7 @@ using Tendency.Breakdown.Charts.Columns;
 namespace Tendency.Breakdown.Charts.Reading;
 
 /// <summary>What a filled row below the header is.</summary>
-internal enum RowKind
+internal enum SheetRowKind
 {
     Snap,
     RepeatedHeader,
@@ -14,7 +14,7 @@ internal enum RowKind
 }
 
 /// <summary>Tells snaps from the other rows that stand in a chart.</summary>
-internal sealed class RowKinds
+internal sealed class SheetRowKinds
 {
     private static readonly HashSet<string> s_totals = new(StringComparer.Ordinal)
     {
@@ -31,25 +31,25 @@ internal sealed class RowKinds
     private readonly string[] _headerKeys;
     private readonly HashSet<int> _identity;
 
-    public RowKinds(HeaderMap map)
+    public SheetRowKinds(HeaderMap map)
     {
         _map = map;
         _headerKeys = [.. map.Headers.Select(header => ColumnCatalogue.Key(CellText.Clean(header, out _)))];
         _identity = [.. s_identity.Select(map.IndexOf).Where(index => index >= 0)];
     }
 
-    public RowKind Of(SheetRow row)
+    public SheetRowKind Of(SheetRow row)
     {
         // A row whose call and down are readable is a snap whatever else it says.
         if (Reads(s_call, row) && (Reads(s_down, row) || _map.Cell(row, ColumnNames.Down).Length == 0))
         {
-            return RowKind.Snap;
+            return SheetRowKind.Snap;
         }
 
-        return IsHeader(row) ? RowKind.RepeatedHeader
-            : row.Cells.Any(IsTotal) ? RowKind.Totals
-            : IsNumberedOnly(row) ? RowKind.NotCharted
-            : RowKind.Snap;
+        return IsHeader(row) ? SheetRowKind.RepeatedHeader
+            : row.Cells.Any(IsTotal) ? SheetRowKind.Totals
+            : IsNumberedOnly(row) ? SheetRowKind.NotCharted
+            : SheetRowKind.Snap;
     }
 
     private bool Reads(ChartColumn column, SheetRow row) =>
