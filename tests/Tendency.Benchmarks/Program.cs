@@ -3,7 +3,7 @@ using System.Globalization;
 using Tendency.Tests.Shared;
 
 // Whole runs of a built executable on the sample charts, each in a process of its own: what a coach waits for, and what it takes in memory.
-//   dotnet publish src/Tendency -c Release -r linux-x64 --self-contained false -p:PublishReadyToRun=true -o published
+//   dotnet publish src/Tendency -c Release -r linux-x64 --self-contained -o published
 //   dotnet run -c Release --project tests/Tendency.Benchmarks -- published/tendency [RUNS]
 if (args.Length is not (1 or 2) || !File.Exists(args[0]))
 {

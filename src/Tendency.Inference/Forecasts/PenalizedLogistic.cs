@@ -31,13 +31,12 @@ public sealed class PenalizedLogistic
             throw new ArgumentException("Every observation needs an outcome, every feature a prior mean and a positive precision.", nameof(features));
         }
 
-        // Most features are indicators and most of them are 0.
-        var filled = features.Select(row => Enumerable.Range(0, row.Length).Where(j => row[j] != 0).ToArray()).ToArray();
+        var observations = features.Select((row, i) => new Observation(row, hit[i])).ToArray();
         var beta = expected.ToArray();
-        var loss = Penalized(features, hit, beta, expected, precision);
+        var loss = Penalized(observations, beta, expected, precision);
         for (var step = 0; step < MostSteps; step++)
         {
-            var move = NewtonStep(features, filled, hit, beta, expected, precision);
+            var move = NewtonStep(observations, beta, expected, precision);
             double[] next;
             double nextLoss;
             var size = 1.0;
@@ -46,7 +45,7 @@ public sealed class PenalizedLogistic
             do
             {
                 next = [.. beta.Zip(move, (b, m) => b + (size * m))];
-                nextLoss = Penalized(features, hit, next, expected, precision);
+                nextLoss = Penalized(observations, next, expected, precision);
                 size /= 2;
             }
             while (nextLoss > loss && size > 1e-6);
@@ -68,35 +67,42 @@ public sealed class PenalizedLogistic
     }
 
     /// <summary>Probability of a hit, strictly inside (0, 1) for finite features.</summary>
-    public double Probability(ReadOnlySpan<double> features) => 1 / (1 + Math.Exp(-Score(features, _coefficients)));
+    public double Probability(ReadOnlySpan<double> features)
+    {
+        var score = 0.0;
+        for (var j = 0; j < features.Length; j++)
+        {
+            score += features[j] * _coefficients[j];
+        }
 
-    private static double[] NewtonStep(
-        IReadOnlyList<double[]> features, int[][] filled, IReadOnlyList<bool> hit, double[] beta, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
+        return 1 / (1 + Math.Exp(-score));
+    }
+
+    private static double[] NewtonStep(Observation[] observations, double[] beta, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
     {
         var count = beta.Length;
         var gradient = new double[count];
-        var curvature = new double[count, count];
+        var curvature = new double[count * count];
         for (var j = 0; j < count; j++)
         {
             gradient[j] = -precision[j] * (beta[j] - expected[j]);
-            curvature[j, j] = precision[j];
+            curvature[(j * count) + j] = precision[j];
         }
 
-        for (var i = 0; i < features.Count; i++)
+        foreach (var observation in observations)
         {
-            var row = features[i];
-            var p = 1 / (1 + Math.Exp(-Score(row, beta)));
-            var residual = (hit[i] ? 1 : 0) - p;
+            var (at, values) = (observation.At, observation.Values);
+            var p = 1 / (1 + Math.Exp(-observation.Score(beta)));
+            var residual = (observation.Hit ? 1 : 0) - p;
             var weight = p * (1 - p);
-            var at = filled[i];
             for (var a = 0; a < at.Length; a++)
             {
-                var j = at[a];
-                gradient[j] += row[j] * residual;
-                var scaled = weight * row[j];
+                gradient[at[a]] += values[a] * residual;
+                var scaled = weight * values[a];
+                var row = at[a] * count;
                 for (var b = 0; b <= a; b++)
                 {
-                    curvature[j, at[b]] += scaled * row[at[b]];
+                    curvature[row + at[b]] += scaled * values[b];
                 }
             }
         }
@@ -105,14 +111,14 @@ public sealed class PenalizedLogistic
         {
             for (var k = j + 1; k < count; k++)
             {
-                curvature[j, k] = curvature[k, j];
+                curvature[(j * count) + k] = curvature[(k * count) + j];
             }
         }
 
-        return Matrix<double>.Build.DenseOfArray(curvature).Cholesky().Solve(Vector<double>.Build.Dense(gradient)).ToArray();
+        return Matrix<double>.Build.Dense(count, count, curvature).Cholesky().Solve(Vector<double>.Build.Dense(gradient)).ToArray();
     }
 
-    private static double Penalized(IReadOnlyList<double[]> features, IReadOnlyList<bool> hit, double[] beta, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
+    private static double Penalized(Observation[] observations, double[] beta, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
     {
         var sum = 0.0;
         for (var j = 0; j < beta.Length; j++)
@@ -120,24 +126,34 @@ public sealed class PenalizedLogistic
             sum += precision[j] * (beta[j] - expected[j]) * (beta[j] - expected[j]) / 2;
         }
 
-        for (var i = 0; i < features.Count; i++)
+        foreach (var observation in observations)
         {
-            var score = Score(features[i], beta);
-            var signed = hit[i] ? -score : score;
+            var score = observation.Score(beta);
+            var signed = observation.Hit ? -score : score;
             sum += signed > 30 ? signed : Math.Log(1 + Math.Exp(signed));
         }
 
         return sum;
     }
 
-    private static double Score(ReadOnlySpan<double> features, ReadOnlySpan<double> beta)
+    // Most features are indicators and most of them are 0: the others with their places, in rising order.
+    private sealed class Observation(double[] features, bool hit)
     {
-        var sum = 0.0;
-        for (var j = 0; j < features.Length; j++)
-        {
-            sum += features[j] * beta[j];
-        }
+        public bool Hit { get; } = hit;
 
-        return sum;
+        public int[] At { get; } = [.. Enumerable.Range(0, features.Length).Where(j => features[j] != 0)];
+
+        public double[] Values { get; } = [.. features.Where(x => x != 0)];
+
+        public double Score(double[] beta)
+        {
+            var (at, values, sum) = (At, Values, 0.0);
+            for (var a = 0; a < at.Length; a++)
+            {
+                sum += values[a] * beta[at[a]];
+            }
+
+            return sum;
+        }
     }
 }

@@ -25,8 +25,20 @@ public sealed class RateTables
         }
     }
 
+    private RateTables(IReadOnlyList<UncertainOption> options, double[][][] rates) => (Options, Rates) = (options, rates);
+
     public IReadOnlyList<UncertainOption> Options { get; }
 
     /// <summary>By option and thing: equally likely rates.</summary>
     internal double[][][] Rates { get; }
+
+    /// <summary>The same options against one thing more, the tables made so far kept.</summary>
+    /// <param name="shapes">An option's successes and failures against it, in the options' order.</param>
+    public RateTables With(IReadOnlyList<(double A, double B)> shapes)
+    {
+        ArgumentNullException.ThrowIfNull(shapes);
+        return new RateTables(
+            [.. Options.Zip(shapes, (option, more) => new UncertainOption([.. option.A, more.A], [.. option.B, more.B]))],
+            [.. Rates.Zip(shapes, (tables, more) => (double[][])[.. tables, DrawTable.Beta(more.A, more.B)])]);
+    }
 }

@@ -94,9 +94,8 @@ public sealed record FrontBreakEven(
     private static (IReadOnlyList<SplitValues> MixAlone, IReadOnlyList<SplitValues> All) Draws(
         FrontMatrix matrix, IReadOnlyList<IReadOnlyList<bool>> holds, FrontOptions options)
     {
-        var rates = FrontRanking.Rates(matrix.Cells.Select(row => row.Select(c => c.Weights)));
         IReadOnlyList<SplitValues> Draw(bool ratesVary) =>
-            SplitDraws.Simulate(rates, matrix.Mix.Posterior.Weights, holds, ratesVary, options.CardDraws, options.Seed);
+            SplitDraws.Simulate(matrix.Rates, matrix.Mix.Posterior.Weights, holds, ratesVary, options.CardDraws, options.Seed);
         return (Draw(false), Draw(true));
     }
 

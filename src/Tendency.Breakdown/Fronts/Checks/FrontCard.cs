@@ -40,8 +40,8 @@ public static class FrontCard
             return lines;
         }
 
-        var runs = FrontRanking.Rates(check.Matrix.Cells.Select(row => row.Select(c => c.Weights)));
-        var all = FrontRanking.Rates(check.Matrix.Cells.Select((row, i) => row.Select(c => c.Weights).Append(check.Passes[i].Weights)));
+        var runs = check.Matrix.Rates;
+        var all = runs.With([.. check.Passes.Select(pass => (pass.Weights.Beta, pass.Weights.Alpha))]);
         foreach (var situation in situations)
         {
             if (Line(log, situation, check, (runs, all), options) is { } line)

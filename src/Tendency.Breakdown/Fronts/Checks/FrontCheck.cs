@@ -43,7 +43,6 @@ public sealed record FrontCheck(
     /// <summary>The ranking against the runs of each situation alone; a thin one leans on the whole mix by eight plays.</summary>
     public IReadOnlyList<SituationRanking> BySituation(PlayLog log, FrontOptions options)
     {
-        var rates = FrontRanking.Rates(Matrix.Cells.Select(row => row.Select(c => c.Weights)));
         var names = Matrix.Fronts.Select(f => f.Name).ToArray();
         var rankings = new List<SituationRanking>();
         foreach (var situation in CardSituation.Of(log))
@@ -52,7 +51,7 @@ public sealed record FrontCheck(
             if (here.Length > 0)
             {
                 var mix = RunMix.Of(here, Sample.Runs, CardSituation.PriorPlays, Matrix.Mix);
-                rankings.Add(new SituationRanking(situation.Name, here.Length, FrontRanking.Of(names, rates, mix.Posterior.Weights, options, options.CardDraws)));
+                rankings.Add(new SituationRanking(situation.Name, here.Length, FrontRanking.Of(names, Matrix.Rates, mix.Posterior.Weights, options, options.CardDraws)));
             }
         }
 

@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Fronts.Ledgers;
 using Tendency.Inference.Functions;
+using Tendency.Inference.Games;
 
 namespace Tendency.Breakdown.Fronts.Checks;
 
@@ -8,6 +9,12 @@ namespace Tendency.Breakdown.Fronts.Checks;
 public sealed record FrontMatrix(IReadOnlyList<Front> Fronts, RunMix Mix, IReadOnlyList<IReadOnlyList<MatrixCell>> Cells)
 {
     private const double Surest = 0.98;
+
+    // Made when first asked for, and once: tables take longer to make than a situation's ranking takes to draw.
+    private readonly Lazy<RateTables> _rates = new(() => FrontRanking.Rates(Cells.Select(row => row.Select(cell => cell.Weights))));
+
+    /// <summary>What each front allows against each part, ready to be drawn.</summary>
+    public RateTables Rates => _rates.Value;
 
     /// <param name="runs">All runs of the film, whatever the situation: what a front gave up is too rare to be cut further.</param>
     /// <param name="expected">Their run success whatever the front.</param>

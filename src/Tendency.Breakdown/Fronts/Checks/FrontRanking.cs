@@ -26,7 +26,7 @@ public sealed record FrontRanking(IReadOnlyList<FrontRank> Ranks)
     public static FrontRanking Of(FrontMatrix matrix, FrontOptions options, int draws) =>
         Of(
             [.. matrix.Fronts.Select(f => f.Name)],
-            Rates(matrix.Cells.Select(row => row.Select(c => c.Weights))),
+            matrix.Rates,
             matrix.Mix.Posterior.Weights,
             options,
             draws);
