@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Reflection;
 
 namespace Tendency.Tests.Commands;
 
@@ -11,6 +12,8 @@ internal sealed record Ran(int ExitCode, string Output, string Error)
 /// <summary>Runs the built program in a folder of its own, as a shell would.</summary>
 internal sealed class TendencyProgram : IDisposable
 {
+    private static readonly string s_program = typeof(TendencyProgram).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(data => data.Key == "Program").Value!;
+
     public string Folder { get; } = Directory.CreateTempSubdirectory("tendency-test-").FullName;
 
     public string Write(string name, string text)
@@ -23,7 +26,7 @@ internal sealed class TendencyProgram : IDisposable
 
     public Ran Run(params IEnumerable<string> arguments)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "tendency.dll"), .. arguments])
+        var start = new ProcessStartInfo("dotnet", [s_program, .. arguments])
         {
             WorkingDirectory = Folder,
             UseShellExecute = false,
