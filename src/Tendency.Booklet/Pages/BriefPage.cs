@@ -4,6 +4,7 @@ using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Fronts.Checks;
 
 namespace Tendency.Booklet.Pages;
 
@@ -83,10 +84,17 @@ internal static class BriefPage
             [
                 new Heading("Front to start in"),
                 Paragraph.Lead(RichText.Strong(FrontVerdict.Lead(check.Ranking)) + " " + FrontVerdict.Evidence(check.Ranking)),
-                new Paragraph(turn + link),
+                new Paragraph(WithPasses(study, check) + turn + link),
             ]),
-            new Side(0, [new Heading("Chance of being best"), new Bars([.. ranks]) { LabelWidth = 70 }]),
+            new Side(0, [new Heading("Chance of being best on runs"), new Bars([.. ranks]) { LabelWidth = 70 }]),
         ]);
+    }
+
+    private static RichText WithPasses(Study study, FrontCheck check)
+    {
+        RichText passes = FrontVerdict.WithPasses(study.FrontCard, check.Ranking.Ranks[0].Front);
+        return study.FrontCard.Count == 0 ? passes
+            : passes + " " + (study.Anchors.Contains("front-situation") ? RichText.PageOf("front-situation") + ". " : RichText.Empty);
     }
 
     private static RichText Support(Study study, Claim claim)

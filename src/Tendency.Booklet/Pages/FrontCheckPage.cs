@@ -31,7 +31,7 @@ internal static class FrontCheckPage
                 new Heading("What they run, what each front gives up", "points of success against their usual. Plus, framed: costs us. Bold: the range leaves out zero."),
                 Matrix(check),
                 Paragraph.Note(Notes(check)),
-                new SideBySide([new Side(164, [.. Chances(check)]), new Side(340, [.. Turning(check)])]),
+                new SideBySide([new Side(164, [.. Chances(study, check)]), new Side(340, [.. Turning(check)])]),
             ],
         };
     }
@@ -48,7 +48,7 @@ internal static class FrontCheckPage
         var second = FrontVerdict.Next(check.Ranking);
         return check.Ranking.HasClearWinner || second is null
             ? $"It is best in {Figures.Number(first.ProbabilityBest * 100, 0)} of 100 draws."
-            : $"{Words.Title(first.Front)} leads in {Figures.Number(first.ProbabilityBest * 100, 0)} of 100 draws, {second.Front} in {Figures.Number(second.ProbabilityBest * 100, 0)}.";
+            : $"On runs {Words.Title(first.Front)} leads in {Figures.Number(first.ProbabilityBest * 100, 0)} of 100 draws, {Words.Title(second.Front)} in {Figures.Number(second.ProbabilityBest * 100, 0)}.";
     }
 
     private static Table Matrix(FrontCheck check)
@@ -90,12 +90,17 @@ internal static class FrontCheckPage
             check.Sample.WithoutScheme == 0 ? "" : $"{Words.Figured(check.Sample.WithoutScheme, "run")} without a rated scheme left out.");
     }
 
-    private static IEnumerable<Block> Chances(FrontCheck check)
+    private static IEnumerable<Block> Chances(Study study, FrontCheck check)
     {
         yield return new Heading("Chance each front is best");
         yield return new Bars([.. check.Ranking.Ranks.OrderByDescending(rank => rank.ProbabilityBest).Select(rank => new Bar(Words.Title(rank.Front), rank.ProbabilityBest, check.Ranking.HasClearWinner && rank.Rank == 1))]) { LabelWidth = 70 };
         var (first, last) = (check.Ranking.Ranks[0], check.Ranking.Ranks[^1]);
-        yield return Paragraph.Note($"Mix and success re-drawn many times, the same mix for every front. Against the best front of each draw, {first.Front} gives away {Points(first)} on average{(first == last ? "" : $", {last.Front} {Points(last)}")}.");
+        yield return Paragraph.Note($"Mix and success re-drawn many times, the same mix for every front. Against the best front of each draw, {Words.Title(first.Front)} gives away {Points(first)} on average{(first == last ? "" : $", {Words.Title(last.Front)} {Points(last)}")}.");
+        if (FrontVerdict.WithPasses(study.FrontCard, first.Front) is { Length: > 0 } passes)
+        {
+            yield return Paragraph.Note(RichText.Strong(passes));
+        }
+
         if (check.IfTheyAdjust is { } adjust)
         {
             yield return new Paragraph(adjust.Sentence, TextStyle.Deck);
@@ -112,7 +117,7 @@ internal static class FrontCheckPage
         }
 
         var turn = FrontVerdict.Turn(check);
-        yield return new Paragraph(turn.Length > 0 ? turn : RichText.Strong("No run family turns the order ") + $"of {check.Ranking.Ranks[0].Front} and the next: it leads at every share.", TextStyle.Deck);
+        yield return new Paragraph(turn.Length > 0 ? turn : RichText.Strong("No run family turns the order ") + $"of {Words.Title(check.Ranking.Ranks[0].Front)} and the next: it leads at every share.", TextStyle.Deck);
         if (turn.Length > 0)
         {
             yield return Paragraph.Note(FrontVerdict.TurnDoubt(check));

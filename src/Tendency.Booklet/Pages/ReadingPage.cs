@@ -32,7 +32,7 @@ internal static class ReadingPage
         Share Example(int count, int plays, double? line) => new(count, plays, OneProportion.Wilson(count, plays, study.Level), line);
         var examples = new (string Name, string Means, Share Share)[]
         {
-            ("Solid dot, heavy bar, bold percent", "Differs from the line: the likely range leaves it out.", Example(44, 62, Line)),
+            ("Solid dot, heavy bar, bold percent", "Differs from the line: the likely range leaves it out, before rounding.", Example(44, 62, Line)),
             ("Open dot, thin bar", "Could be the same as the line.", Example(40, 71, Line)),
             ("Hatched", "Under 5 plays: the count alone, no percent, no range.", Example(2, 3, Line)),
             ("Upright tick", "No line to test. Ranges hold for all rows of the table at once.", Example(14, 60, null)),

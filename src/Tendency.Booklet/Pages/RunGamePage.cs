@@ -30,7 +30,7 @@ internal static class RunGamePage
             [
                 new Heading("Scheme mix", $"Share of {Words.Figured(runs.Rows, "run")} with a charted scheme. Bars are likely for all at once, so any two rows can be compared."),
                 MixTable.Of(study, "Scheme", ColumnNames.RunScheme, runs, schemes, MixStops.Wide with { CountHead = "Runs" }, [.. MixTable.Gains(study)]),
-                Paragraph.Note(FamilyNote(study, families)),
+                Paragraph.Note(FamilyNote(study, runs, families)),
                 .. Gaps(study, runs, schemes),
             ],
         };
@@ -65,11 +65,12 @@ internal static class RunGamePage
     private static string NoLeader(Mix schemes) =>
         $"{Words.Capital(Words.Join(schemes.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} ({part.Share.Count})")))} lead their runs; no scheme stands clear of the next.";
 
-    private static RichText FamilyNote(Study study, Mix families)
+    private static RichText FamilyNote(Study study, PlayLog runs, Mix families)
     {
         var limits = study.Week.Boundaries;
         var parts = families.Parts.Select(part => $"{part.Value} {Figures.Percent(part.Share)}{(part.Share.TooFew ? "" : $" ({part.Share.Count}, likely {Figures.Range(part.Share)})")}");
-        var note = RichText.Strong("Families") + $" {string.Join(", ", parts)}. ";
+        var called = runs.Where(ColumnNames.Call, "run").Rows;
+        var note = RichText.Strong("Families") + $" {string.Join(", ", parts)}. " + (called == runs.Rows ? "" : $"{Figures.CountOf(called, runs.Rows)} were called runs; the others have a run scheme too. ");
         return study.Plays.IsCharted(ColumnNames.Gain)
             ? note + RichText.Strong("Gained enough") + $" {limits.SuccessFirst}, {limits.SuccessSecond} and {limits.SuccessLate}% of the yards to go on 1st, 2nd, and 3rd or 4th down. " + RichText.Strong("Yards") + " a run with likely range."
             : note;

@@ -41,8 +41,12 @@ internal static class TellsPage
             : study.Games.Count < 2 ? $"{Words.Capital(Words.Counted(tells.Length, "tell"))} in one game; none could be tried on another."
             : held.Length == 0 ? $"No tell holds: {Words.Number(tells.Length)} found in {searched} places, none on games left out."
             : held.Length == 1 ? "One tell holds up on games it was not found in."
-            : $"{Words.Capital(Words.Number(held.Length))} tells hold up on games they were not found in.";
+            : $"{Words.Capital(Words.Number(held.Length))} tells hold up on games they were not found in{Thin(held)}.";
     }
+
+    // Five plays are the least a rate is printed for; a tell tried on fewer has not been put to much of a test.
+    private static string Thin(Found[] held) => held.Count(found => found.Tell.HeldOutPlays < Share.FewestPlays) is var thin and > 0
+        ? $"; {Words.Number(thin)} of them {(thin == 1 ? "was" : "were")} tried on under {Words.Counted(Share.FewestPlays, "play")}" : "";
 
     private static EmptyState Nothing(Study study) => new(
         RichText.Strong("No tell holds.") + $" {Figures.Count(study.Tells.Sum(report => report.Searched))} pairs of situation and call were looked at, over {Words.Join(study.Tells[0].Dimensions.Select(name => name.Replace('_', ' ')))}; none beat the usual rate once the search is paid for.");

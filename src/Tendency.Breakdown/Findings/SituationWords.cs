@@ -40,7 +40,8 @@ public static class SituationWords
         ScoutColumns.BackOffset => $"back {value}",
         ScoutColumns.NearGoal => value == "yes" ? "inside the 10" : "outside the 10",
         Shell => value switch { "0" => "no high safety shown", "1" => "one high safety shown", "2" => "two high safeties shown", "3" => "three high safeties shown", _ => $"{value} high safeties shown" },
-        Formation or FormationFamily or FieldZone or ScoreState or Tempo or Front or Coverage => value,
+        Formation or FormationFamily or FieldZone or ScoreState or Tempo or Coverage => value,
+        Front => Fronts.FrontWord.Of(value),
         _ => $"{name.Replace('_', ' ')} {value}",
     };
 
@@ -54,6 +55,7 @@ public static class SituationWords
         PressureTo => $"pressure {value}",
         RunSide => $"run {Side(value)}",
         SlideSide => $"slide {Side(value)}",
+        Front => Fronts.FrontWord.Of(value),
         Success => value == "yes" ? "success" : "no success",
         Explosive => value == "yes" ? "explosive" : "not explosive",
         _ => value,

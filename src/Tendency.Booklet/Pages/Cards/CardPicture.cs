@@ -107,6 +107,6 @@ internal static class CardPicture
     {
         string Side(Flank flank) => string.Join(", ", ledger.Fits.Where(fit => fit.Flank == flank).Select(fit =>
             $"{fit.Gap} {(fit.IsUncovered ? "nobody" : CardLetters.Of(fit.Man!, ledger))}{(fit.IsLate ? " late" : "")}"));
-        return $"{ledger.Front.Name} against {Words.Plain(ledger.Scheme.Name)}; to the play: {Side(Flank.Play)}; backside: {Side(Flank.Back)}";
+        return $"{Words.Title(ledger.Front.Name)} against {Words.Plain(ledger.Scheme.Name)}; to the play: {Side(Flank.Play)}; backside: {Side(Flank.Back)}";
     }
 }

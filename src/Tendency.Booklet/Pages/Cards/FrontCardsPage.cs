@@ -81,7 +81,7 @@ internal static class FrontCardsPage
             ],
             [
                 new TableRow(Cells.Text("film, any front"), Cells.Strip(film), new ShareCell(film) { Form = ShareForm.OneLine }),
-                new TableRow(Cells.Text($"film, {card.Cell.Front}"), Cells.Strip(here), new ShareCell(here) { Form = ShareForm.OneLine }),
+                new TableRow(Cells.Text($"film, {Words.Title(card.Cell.Front)}"), Cells.Strip(here), new ShareCell(here) { Form = ShareForm.OneLine }),
             ])
         { Caption = "Success on film" };
     }

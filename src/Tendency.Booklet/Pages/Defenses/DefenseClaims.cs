@@ -42,7 +42,7 @@ internal static class DefenseClaims
         {
             foreach (var (value, _) in CrossTab.Values(plays, column).Take(MostCalls))
             {
-                yield return new Called(column, value, $"{verb} {Words.Plain(value)}", study.Of(plays, column, value).Value);
+                yield return new Called(column, value, $"{verb} {(column == ColumnNames.Front ? Words.Title(value) : Words.Plain(value))}", study.Of(plays, column, value).Value);
             }
         }
     }

@@ -25,9 +25,10 @@ internal static class DefenseMixPage
         var (first, second) = (mix.Parts[0], mix.Parts.ElementAtOrDefault(1));
         var clear = second is null || first.Share.Likely!.Value.Low > second.Share.Likely!.Value.High;
         var head = Words.Title(column);
+        string Named(string value) => column == ColumnNames.Front ? Words.Title(value) : Words.Plain(value);
         return new Page($"{column}s", $"{head}s", clear
-            ? $"Their first {column} is {Words.Plain(first.Value)}: {Figures.CountOf(first.Share)} plays."
-            : $"No {column} stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Words.Plain(part.Value)} ({part.Share.Count})"))} lead {Figures.Count(mix.Plays)} plays.")
+            ? $"Their first {column} is {Named(first.Value)}: {Figures.CountOf(first.Share)} plays."
+            : $"No {column} stands clear: {Words.Join(mix.Parts.Take(2).Select(part => $"{Named(part.Value)} ({part.Share.Count})"))} lead {Figures.Count(mix.Plays)} plays.")
         {
             Blocks =
             [

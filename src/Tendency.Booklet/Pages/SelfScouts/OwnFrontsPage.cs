@@ -44,7 +44,7 @@ internal static class OwnFrontsPage
         return apart.Length == 0
             ? $"No front of ours stands apart: runs gained enough on {Figures.CountOf(all.Count, all.Plays)}."
             : Headline.First(
-                $"Apart from the rest: {Words.Join(apart.Select(row => $"{Words.Plain(row.Front)}, {Figures.CountOf(row.Successes, row.Plays)}"))}.",
+                $"Apart from the rest: {Words.Join(apart.Select(row => $"{Words.Title(row.Front)}, {Figures.CountOf(row.Successes, row.Plays)}"))}.",
                 $"{Words.Capital(Words.Counted(apart.Length, "front"))} of ours stand apart.");
     }
 

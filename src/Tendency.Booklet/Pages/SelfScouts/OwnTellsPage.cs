@@ -32,7 +32,7 @@ internal static class OwnTellsPage
     private static string Finding(SelfScoutReport report)
     {
         var first = report.Tells[0];
-        var look = first.Tell.Conditions.Count == 0 ? $"all {first.Question.Among}" : SituationWords.Of(first.Tell.Conditions).ToLowerInvariant();
+        var look = first.Tell.Conditions.Count == 0 ? $"all {first.Question.Among}" : string.Join(", ", first.Tell.Conditions.Select(condition => SituationWords.Of(condition.Name, condition.Value)));
         return Headline.First(
             $"{Words.Capital(Words.Counted(report.Tells.Count, "tell"))}; the dearest: {look}, {Words.Plain(SituationWords.Outcome(first.Question.Outcome, first.Tell.Outcome))}.",
             $"{Words.Capital(Words.Counted(report.Tells.Count, "tell"))}.");

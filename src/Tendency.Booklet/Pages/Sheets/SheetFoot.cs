@@ -11,7 +11,7 @@ namespace Tendency.Booklet.Pages.Sheets;
 /// <summary>Under the situations: the front to start in, where to put the rusher, and what to watch for.</summary>
 internal static class SheetFoot
 {
-    private const int MostFronts = 4;
+    private const int MostFronts = 3;
 
     /// <summary>One block, or none when nothing of it is charted.</summary>
     /// <param name="study">The plays, fronts, tells.</param>
@@ -29,7 +29,12 @@ internal static class SheetFoot
         if (ranks.Count > 0)
         {
             var clear = study.Fronts!.Ranking.HasClearWinner;
-            blocks.Add(Paragraph.Call(RichText.Strong(clear ? $"Start in {Words.Plain(ranks[0].Front)}." : "No clear winner.")));
+            blocks.Add(Paragraph.Call(RichText.Strong(clear ? $"Start in {Words.Title(ranks[0].Front)}." : "No clear winner.")));
+            if (FrontVerdict.WithPasses(study.FrontCard, ranks[0].Front) is { Length: > 0 } passes)
+            {
+                blocks.Add(new Paragraph(passes, TextStyle.Deck));
+            }
+
             blocks.Add(new Bars([.. ranks.OrderByDescending(rank => rank.ProbabilityBest).Take(MostFronts).Select(rank => new Bar(Words.Title(rank.Front), rank.ProbabilityBest, clear && rank.Rank == 1))]) { LabelWidth = 76 });
         }
 

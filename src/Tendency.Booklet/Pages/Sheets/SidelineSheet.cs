@@ -14,6 +14,7 @@ public static class SidelineSheet
     public static ScoutingBooklet Compose(Study study, FrontOptions options, DateTimeOffset dated)
     {
         ArgumentNullException.ThrowIfNull(study);
+        study = study with { FrontCard = study.Fronts is { } check ? FrontCard.Of(study.Plays, [new CardSituation("all plays", _ => true)], check, options) : [] };
         var back = SheetBack.Of(study);
         var front = new Page("sideline-sheet", "Sideline sheet", $"{study.Side}, sideline sheet")
         {
@@ -38,7 +39,8 @@ public static class SidelineSheet
     private static string Key(Study study)
     {
         var cell = $"percent of the likelier call over k/n, range at {Figures.Number(study.Level * 100, 0)}%. Sure: the range leaves out an even split.";
-        return study.Fronts is null or { Sample.Runs.Count: 0 } ? cell : $"{cell} Our front: against their runs and passes there together";
+        return study.Fronts is null or { Sample.Runs.Count: 0 } || study.FrontCard.Count == 0 ? cell
+            : $"{cell} Our front: {Words.Title(study.FrontCard[0].Front)}, unless the row names another";
     }
 
     private static IEnumerable<Block> Missing(Study study)

@@ -22,10 +22,12 @@ internal static class SituationTable
         var fronts = study.Fronts is not { } check ? [] : FrontCard.Of(
             study.Plays, [.. situations.Select(s => new CardSituation(s.Name, s.Holds(study.Plays)))], check, options).ToDictionary(line => line.Situation, StringComparer.Ordinal);
         var remember = situations.ToDictionary(s => s.Name, s => Reminders.Of(study, s.PlaysOf(study), fronts.GetValueOrDefault(s.Name)?.Front), StringComparer.Ordinal);
-        var shown = new Shown(study.Plays.IsCharted(ColumnNames.RunScheme), study.Plays.IsCharted(ColumnNames.PassConcept), fronts.Count > 0, remember.Values.Any(lines => lines.Count > 0));
+        var usual = study.FrontCard.Count > 0 ? study.FrontCard[0].Front : "";
+        var named = fronts.Where(front => front.Value.Front != usual).ToDictionary();
+        var shown = new Shown(study.Plays.IsCharted(ColumnNames.RunScheme), study.Plays.IsCharted(ColumnNames.PassConcept), named.Count > 0, remember.Values.Any(lines => lines.Count > 0));
         return new Table(
             Columns(backs, shown),
-            [.. situations.Select((situation, i) => RowOf(study, situation, backs, shown, fronts.GetValueOrDefault(situation.Name), remember[situation.Name]) with
+            [.. situations.Select((situation, i) => RowOf(study, situation, backs, shown, named.GetValueOrDefault(situation.Name), remember[situation.Name]) with
             {
                 RuleAbove = i > 0 && situation.Name[0] != situations[i - 1].Name[0],
             })])
@@ -84,8 +86,8 @@ internal static class SituationTable
         return new TableRow(cells) { Plays = study.ListOf(plays) };
     }
 
-    /// <summary>Bold when it may be called best; else both leaders, in plain type.</summary>
+    /// <summary>Only of a row whose front is another than over all plays. Bold when it may be called best; else both leaders, in plain type.</summary>
     private static Cell FrontCell(FrontCardLine line) => line.Sure >= FrontRanking.SureEnough
         ? Cells.Name(Short.Cut(Words.Title(line.Front)), $"{Figures.Percent(line.Sure)} best")
-        : Cells.Text(Short.Cut(Words.Title(line.Front)) + (line.Second.Length > 0 ? "," : ""), line.Second.Length > 0 ? $"or {Short.Cut(Words.Plain(line.Second))}" : $"{Figures.Percent(line.Sure)} best");
+        : Cells.Text(Short.Cut(Words.Title(line.Front)) + (line.Second.Length > 0 ? "," : ""), line.Second.Length > 0 ? $"or {Short.Cut(Words.Title(line.Second))}" : $"{Figures.Percent(line.Sure)} best");
 }

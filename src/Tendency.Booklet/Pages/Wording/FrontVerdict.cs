@@ -13,12 +13,12 @@ internal static class FrontVerdict
     /// <summary>The likeliest front beside the one that allows least; null when there is no other.</summary>
     public static FrontRank? Next(FrontRanking ranking) => ranking.Ranks.Skip(1).MaxBy(rank => rank.ProbabilityBest);
 
-    /// <summary>The first words, bold: "Start in tight." or "No clear winner."</summary>
+    /// <summary>The first words, bold: "Start in Tight." or "No clear winner."</summary>
     public static string Lead(FrontRanking ranking)
     {
         var (first, second) = (ranking.Ranks[0], Next(ranking));
-        return ranking.HasClearWinner || second is null ? $"Start in {first.Front}."
-            : Math.Abs(first.ProbabilityBest - second.ProbabilityBest) <= Level ? $"{Words.Title(first.Front)} and {second.Front} are level."
+        return ranking.HasClearWinner || second is null ? $"Start in {Words.Title(first.Front)}."
+            : Math.Abs(first.ProbabilityBest - second.ProbabilityBest) <= Level ? $"{Words.Title(first.Front)} and {Words.Title(second.Front)} are level."
             : "No clear winner.";
     }
 
@@ -27,9 +27,15 @@ internal static class FrontVerdict
     {
         var (first, second) = (ranking.Ranks[0], Next(ranking));
         return second is null ? "The plan holds no other front."
-            : ranking.HasClearWinner ? $"Of {Words.Number(ranking.Ranks.Count)} fronts it is best in {Draws(first)} of 100 re-draws of their run mix and of what each front allows."
-            : $"{Words.Title(first.Front)} allows least in {Draws(first)} of 100 re-draws, {second.Front} in {Draws(second)}. Pick by personnel; the numbers do not separate them.";
+            : ranking.HasClearWinner ? $"Of {Words.Number(ranking.Ranks.Count)} fronts it is best against the run in {Draws(first)} of 100 re-draws of their run mix and of what each front allows."
+            : $"On runs {Words.Title(first.Front)} allows least in {Draws(first)} of 100 re-draws, {Words.Title(second.Front)} in {Draws(second)}: pick by personnel.";
     }
+
+    /// <summary>What the passes change: "With passes counted Over leads, in 38 of 100." The runs alone do not choose a front for every down. Empty without a card.</summary>
+    /// <param name="card">Our front by situation, all plays first.</param>
+    /// <param name="onRuns">The front that allows least on runs.</param>
+    public static string WithPasses(IReadOnlyList<FrontCardLine> card, string onRuns) => card.Count == 0 ? ""
+        : $"With passes counted {Words.Title(card[0].Front)} {(card[0].Front == onRuns ? "leads as well" : "leads")}, in {Figures.Number(card[0].Sure * 100, 0)} of 100.";
 
     /// <summary>When the answer turns: said only for a share the charts could hold. Empty where none of the families turns it.</summary>
     public static string Turn(FrontCheck check)
@@ -44,7 +50,7 @@ internal static class FrontVerdict
         var now = Figures.Percent(turn.ShareNow);
         var range = Figures.Range(new Inference.Intervals.Interval(turn.Low, turn.High));
         var rises = turn.BetterAbove != first;
-        return $"{Words.Title(first)} allows less than {other} until {Family(turn.Family)} {(rises ? "pass" : "fall under")} {Figures.Percent(turn.BreakEvenShare!.Value)} of runs; they are at {now}, likely {range}.";
+        return $"{Words.Title(first)} allows less than {Words.Title(other)} until {Family(turn.Family)} {(rises ? "pass" : "fall under")} {Figures.Percent(turn.BreakEvenShare!.Value)} of runs; they are at {now}, likely {range}.";
     }
 
     /// <summary>How sure that share is: by their mix alone, by the ratings before film, and with what each front allows in doubt as well.</summary>
@@ -64,7 +70,7 @@ internal static class FrontVerdict
     /// <summary>Why a mix when they adjust: what each front gives up alone, and what the mix holds them to.</summary>
     public static string Adjusted(SchemeGame game)
     {
-        var alone = game.Worst.Select(worst => $"{worst.Front} {Figures.Percent(worst.Allowed)} to {Words.Plain(worst.Run)} {worst.Side.Word()}").ToArray();
+        var alone = game.Worst.Select(worst => $"{Words.Title(worst.Front)} {Figures.Percent(worst.Allowed)} to {Words.Plain(worst.Run)} {worst.Side.Word()}").ToArray();
         return alone.Length < 2
             ? string.Concat(game.Worst.Select(worst => $"Their best answer to it is {Words.Plain(worst.Run)} {worst.Side.Word()}, {Figures.Percent(worst.Allowed)}."))
             : $"Alone each has an answer to fear: {Words.Join(alone)}. So mixed, no run they have shown three times gets more than {Figures.Percent(game.Value)}.";
@@ -83,7 +89,7 @@ internal static class FrontVerdict
 
         var most = filmed.MaxBy(cell => Math.Abs(cell.Moved))!;
         return $"{worth}; {Words.Figured(filmed.Sum(cell => cell.Plays), "charted run")} moved {filmed.Length} of {cells.Length} cells (a scheme to one side), "
-            + $"most {most.Front} against {Words.Plain(most.RunScheme)} {most.Side.Word()}: from {Figures.Percent(most.Prior)} to {Figures.Percent(most.SuccessAllowed)}, {most.Successes} of {most.Plays} on film.";
+            + $"most {Words.Title(most.Front)} against {Words.Plain(most.RunScheme)} {most.Side.Word()}: from {Figures.Percent(most.Prior)} to {Figures.Percent(most.SuccessAllowed)}, {most.Successes} of {most.Plays} on film.";
     }
 
     private static FrontBreakEven? Nearest(FrontCheck check)

@@ -24,7 +24,7 @@ internal static class Counters
         (Drop, "deep") => "check it down to the back by plan",
         (Drop, _) => "a quick throw from the same look",
         (SlideTo, _) => "slide the other way, or both ways from the center",
-        (Front, _) => other.Length > 0 ? $"line up in {value}, move to {other} at the snap" : "line up in it and move at the snap",
+        (Front, _) => other.Length > 0 ? $"line up in {Fronts.FrontWord.Of(value)}, move to {Fronts.FrontWord.Of(other)} at the snap" : "line up in it and move at the snap",
         (Coverage, _) => other.Length > 0 ? $"show {value}, turn it into {other} at the snap" : "show it and turn it at the snap",
         (ScoutColumns.Pressure, ScoutColumns.Pressured) => "show the pressure and drop out of it",
         (ScoutColumns.Pressure, _) => "bring one more from the look that never brought one",

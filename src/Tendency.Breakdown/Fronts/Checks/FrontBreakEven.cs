@@ -39,9 +39,9 @@ public sealed record FrontBreakEven(
             var better = BetterNow;
             var other = better == FrontA ? FrontB : FrontA;
             return BreakEvenShare is not { } share
-                ? better.Length == 0 ? $"{Capital(FrontA)} and {FrontB} allow the same at any share of {runs}." : $"{Capital(better)} allows less than {other} at any share of {runs}; {now}."
-                : ShareNow <= share ? $"{Capital(better)} allows less than {other} until {runs} pass {Percent.Of(share)} of runs; {now}."
-                : $"{Capital(better)} allows less than {other} as long as {runs} stay above {Percent.Of(share)} of runs; {now}.";
+                ? better.Length == 0 ? $"{FrontWord.Of(FrontA)} and {FrontWord.Of(FrontB)} allow the same at any share of {runs}." : $"{FrontWord.Of(better)} allows less than {FrontWord.Of(other)} at any share of {runs}; {now}."
+                : ShareNow <= share ? $"{FrontWord.Of(better)} allows less than {FrontWord.Of(other)} until {runs} pass {Percent.Of(share)} of runs; {now}."
+                : $"{FrontWord.Of(better)} allows less than {FrontWord.Of(other)} as long as {runs} stay above {Percent.Of(share)} of runs; {now}.";
         }
     }
 
@@ -110,8 +110,6 @@ public sealed record FrontBreakEven(
         Better.Equal => (null, "", ""),
         _ => (turn.Share, turn.FirstLeadsAbove ? b : a, turn.FirstLeadsAbove ? a : b),
     };
-
-    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static double Stops(double allowed) => Math.Round(1 - allowed, 12);
 

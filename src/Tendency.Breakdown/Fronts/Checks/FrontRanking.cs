@@ -21,7 +21,7 @@ public sealed record FrontRanking(IReadOnlyList<FrontRank> Ranks)
     public bool HasClearWinner => Ranks.Count > 0 && Ranks[0].ProbabilityBest >= SureEnough;
 
     /// <summary>The verdict a page may print.</summary>
-    public string Verdict => Ranks.Count == 0 ? "no run with a rated scheme, so nothing to compare the fronts by" : HasClearWinner ? $"{Ranks[0].Front} is best" : "no clear winner";
+    public string Verdict => Ranks.Count == 0 ? "no run with a rated scheme, so nothing to compare the fronts by" : HasClearWinner ? $"{FrontWord.Of(Ranks[0].Front)} is best" : "no clear winner";
 
     public static FrontRanking Of(FrontMatrix matrix, FrontOptions options, int draws) =>
         Of(

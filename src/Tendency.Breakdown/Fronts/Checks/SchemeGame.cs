@@ -62,21 +62,21 @@ public sealed record SchemeGame(
         ours = [.. ours.Where(o => o.Share >= LeastSaid)];
         if (ours.Count == 1)
         {
-            return $"Stay in {ours[0].Front}: if they adjust, no other front of ours holds them lower.";
+            return $"Stay in {FrontWord.Of(ours[0].Front)}: if they adjust, no other front of ours holds them lower.";
         }
 
         if (ours.Count > 2)
         {
-            var parts = ours.Select(o => $"{o.Front} {5 * Math.Round(20 * o.Share)}%");
+            var parts = ours.Select(o => $"{FrontWord.Of(o.Front)} {5 * Math.Round(20 * o.Share)}%");
             return $"If they adjust, show {string.Join(", ", parts)} of the time.";
         }
 
         return (ours[0].Share / ours[1].Share) switch
         {
-            < 1.25 => $"If they adjust, show {ours[0].Front} and {ours[1].Front} about equally.",
-            < 1.75 => $"If they adjust, show {ours[0].Front} and {ours[1].Front} about three to two.",
-            < 5.5 and var ratio => $"If they adjust, show {ours[0].Front} and {ours[1].Front} about {Number(ratio)} to one.",
-            _ => $"If they adjust, stay in {ours[0].Front} and show {ours[1].Front} now and then.",
+            < 1.25 => $"If they adjust, show {FrontWord.Of(ours[0].Front)} and {FrontWord.Of(ours[1].Front)} about equally.",
+            < 1.75 => $"If they adjust, show {FrontWord.Of(ours[0].Front)} and {FrontWord.Of(ours[1].Front)} about three to two.",
+            < 5.5 and var ratio => $"If they adjust, show {FrontWord.Of(ours[0].Front)} and {FrontWord.Of(ours[1].Front)} about {Number(ratio)} to one.",
+            _ => $"If they adjust, stay in {FrontWord.Of(ours[0].Front)} and show {FrontWord.Of(ours[1].Front)} now and then.",
         };
     }
 

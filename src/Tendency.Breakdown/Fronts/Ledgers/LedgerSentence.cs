@@ -5,9 +5,8 @@ internal static class LedgerSentence
 {
     public static string Of(Front front, RunScheme scheme, FlankCount play, FlankCount back, IReadOnlyList<LeverageFlag> flags)
     {
-        var name = char.ToUpperInvariant(front.Name[0]) + front.Name[1..];
         var late = play.Late > play.Now ? $", {play.Late} once the safety comes" : "";
-        var first = $"{name} against {scheme.Name}: {play.Gaps} gaps to the play, {Men(play.Now)} at the snap{late}; {PlaySide(play)}";
+        var first = $"{FrontWord.Of(front.Name)} against {scheme.Name}: {play.Gaps} gaps to the play, {Men(play.Now)} at the snap{late}; {PlaySide(play)}";
         var second = back switch
         {
             { SpareLate: < 0 } => $"; the backside stays {-back.SpareLate} short",

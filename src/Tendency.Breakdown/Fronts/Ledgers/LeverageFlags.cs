@@ -59,7 +59,7 @@ internal static class LeverageFlags
         var line = men.Where(d => d.Role == Role.Line).ToArray();
         var edgeMen = line.Count(d => Technique.SetsEdge(d.Technique)) + men.Count(d => d.Role == Role.Overhang);
         var lateMen = lineup.Late.Count(d => d.Flank == Flank.Play);
-        Flag(edgeMen == 0, LeverageKind.EdgeIsASafety, lateMen > 0 ? "a safety is the edge to the play" : "nobody sets the edge to the play");
+        Flag(edgeMen == 0, LeverageKind.EdgeIsASafety, lateMen > 0 ? "no end or overhang sets the edge to the play, a safety must" : "nobody sets the edge to the play");
         Flag(KicksOut(scheme) && edgeMen == 1 && lateMen == 0, LeverageKind.NoOverlap, "no overlap: nobody outside the man who takes the kick");
 
         var aim = scheme.Aim switch { "A" => 0, "B" => 1, _ => -1 };

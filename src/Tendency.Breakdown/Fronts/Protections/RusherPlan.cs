@@ -72,10 +72,8 @@ public sealed record RusherPlan(SlideHabit Habit, RunTo? Side, IReadOnlyList<Rus
         var where = side == RunTo.ToBack ? "on the back's side" : "away from the back";
         var turns = side == RunTo.ToBack ? $"The slide goes away from him on {counts}" : $"The slide comes to him on {habit.Plays - habit.Away} of {habit.Plays}";
         var price = fronts.Count == 0 ? ""
-            : fronts[0].Cost < 0.005 ? $" {Capital(fronts[0].Front)} does it at no cost against the run."
-            : $" {Capital(fronts[0].Front)} does it and costs {100 * fronts[0].Cost:0} points of success against the run.";
+            : fronts[0].Cost < 0.005 ? $" {FrontWord.Of(fronts[0].Front)} does it at no cost against the run."
+            : $" {FrontWord.Of(fronts[0].Front)} does it and costs {100 * fronts[0].Cost:0} points of success against the run.";
         return $"Put the rusher {where}. {turns}.{price}";
     }
-
-    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }
