@@ -56,8 +56,8 @@ public class FrontCheckTests
     }
 
     [Theory]
-    [InlineData(5, "Tight allows less than double five until pulling schemes pass 60% of runs; they are at 25% (14–40%).")]
-    [InlineData(40, "Double five allows less than tight as long as pulling schemes stay above 60% of runs; they are at 73% (64–80%).")]
+    [InlineData(5, "Tight allows less than Double five until pulling schemes pass 60% of runs; they are at 25% (14–40%).")]
+    [InlineData(40, "Double five allows less than Tight as long as pulling schemes stay above 60% of runs; they are at 73% (64–80%).")]
     public void BreakEvenSentence_BelowAndAboveTheTurn_SaysWhenAndWhereTheyAre(int power, string sentence)
     {
         var check = Check(RunChart.Of((15, "inside zone", "to back"), (15, "inside zone", "away"), (power, "power", "to back"), (power, "power", "away")));
@@ -199,20 +199,20 @@ public class FrontCheckTests
         Assert.Equal(0.4, game.Ours.Single(o => o.Front == "tight").Share, 1e-9);
         Assert.Equal(0.5 - (0.06 * 0.2), game.Value, 1e-9);
         Assert.True(game.BestReply <= game.Value + 1e-12);
-        Assert.Equal("If they adjust, show double five and tight about three to two.", game.Sentence);
+        Assert.Equal("If they adjust, show Double five and Tight about three to two.", game.Sentence);
     }
 
     [Theory]
-    [InlineData(0.75, 0.25, "If they adjust, show a and b about three to one.")]
-    [InlineData(0.5, 0.5, "If they adjust, show a and b about equally.")]
-    [InlineData(0.88, 0.12, "If they adjust, stay in a and show b now and then.")]
-    [InlineData(0.97, 0.03, "Stay in a: if they adjust, no other front of ours holds them lower.")]
+    [InlineData(0.75, 0.25, "If they adjust, show A and B about three to one.")]
+    [InlineData(0.5, 0.5, "If they adjust, show A and B about equally.")]
+    [InlineData(0.88, 0.12, "If they adjust, stay in A and show B now and then.")]
+    [InlineData(0.97, 0.03, "Stay in A: if they adjust, no other front of ours holds them lower.")]
     public void Say_TwoFronts_IsASentenceACoachAccepts(double a, double b, string sentence) =>
         Assert.Equal(sentence, SchemeGame.Say([("a", a), ("b", b)]));
 
     [Fact]
     public void Say_ManyFronts_RoundsToFivePercentAndLeavesOutTheRest() =>
-        Assert.Equal("If they adjust, show a 45%, b 35%, c 15% of the time.", SchemeGame.Say([("a", 0.46), ("b", 0.34), ("c", 0.16), ("d", 0.04)]));
+        Assert.Equal("If they adjust, show A 45%, B 35%, C 15% of the time.", SchemeGame.Say([("a", 0.46), ("b", 0.34), ("c", 0.16), ("d", 0.04)]));
 
     [Fact]
     public void Card_EachSituation_GivesFrontChanceAndSecondChoice()

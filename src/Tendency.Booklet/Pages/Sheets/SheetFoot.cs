@@ -30,9 +30,9 @@ internal static class SheetFoot
         {
             var clear = study.Fronts!.Ranking.HasClearWinner;
             blocks.Add(Paragraph.Call(RichText.Strong(clear ? $"Start in {Words.Title(ranks[0].Front)}." : "No clear winner.")));
-            if (FrontVerdict.WithPasses(study.FrontCard, ranks[0].Front) is { Length: > 0 } passes)
+            if (study.FrontCard.Count > 0)
             {
-                blocks.Add(new Paragraph(passes, TextStyle.Deck));
+                blocks.Add(new Paragraph($"With passes {Short.Cut(Words.Title(study.FrontCard[0].Front))}, in {Figures.Number(study.FrontCard[0].Sure * 100, 0)} of 100.", TextStyle.Deck));
             }
 
             blocks.Add(new Bars([.. ranks.OrderByDescending(rank => rank.ProbabilityBest).Take(MostFronts).Select(rank => new Bar(Words.Title(rank.Front), rank.ProbabilityBest, clear && rank.Rank == 1))]) { LabelWidth = 76 });
