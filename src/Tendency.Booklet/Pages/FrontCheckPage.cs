@@ -95,12 +95,7 @@ internal static class FrontCheckPage
         yield return new Heading("Chance each front is best");
         yield return new Bars([.. check.Ranking.Ranks.OrderByDescending(rank => rank.ProbabilityBest).Select(rank => new Bar(Words.Title(rank.Front), rank.ProbabilityBest, check.Ranking.HasClearWinner && rank.Rank == 1))]) { LabelWidth = 70 };
         var (first, last) = (check.Ranking.Ranks[0], check.Ranking.Ranks[^1]);
-        yield return Paragraph.Note($"Mix and success re-drawn many times, the same mix for every front. Against the best front of each draw, {Words.Title(first.Front)} gives away {Points(first)} on average{(first == last ? "" : $", {Words.Title(last.Front)} {Points(last)}")}.");
-        if (FrontVerdict.WithPasses(study.FrontCard, first.Front) is { Length: > 0 } passes)
-        {
-            yield return Paragraph.Note(RichText.Strong(passes));
-        }
-
+        yield return Paragraph.Note($"Mix and success re-drawn, the same mix for all. Against each draw’s best {Words.Title(first.Front)} gives away {Points(first)} on average{(first == last ? "" : $", {Words.Title(last.Front)} {Points(last)}")}. {FrontVerdict.WithPasses(study.FrontCard, first.Front)}");
         if (check.IfTheyAdjust is { } adjust)
         {
             yield return new Paragraph(adjust.Sentence, TextStyle.Deck);

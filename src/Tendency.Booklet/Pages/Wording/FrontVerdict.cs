@@ -28,14 +28,14 @@ internal static class FrontVerdict
         var (first, second) = (ranking.Ranks[0], Next(ranking));
         return second is null ? "The plan holds no other front."
             : ranking.HasClearWinner ? $"Of {Words.Number(ranking.Ranks.Count)} fronts it is best against the run in {Draws(first)} of 100 re-draws of their run mix and of what each front allows."
-            : $"On runs {Words.Title(first.Front)} allows least in {Draws(first)} of 100 re-draws, {Words.Title(second.Front)} in {Draws(second)}: pick by personnel.";
+            : $"On runs {Words.Title(first.Front)} allows least in {Draws(first)} of 100 re-draws, {Words.Title(second.Front)} in {Draws(second)}.";
     }
 
-    /// <summary>What the passes change: "With passes counted Over leads, in 38 of 100 re-draws." The runs alone do not choose a front for every down. Empty without a card.</summary>
+    /// <summary>What the passes change: "With passes Over, in 38 of 100 re-draws." The runs alone do not choose a front for every down. Empty without a card.</summary>
     /// <param name="card">Our front by situation, all plays first.</param>
     /// <param name="onRuns">The front that allows least on runs.</param>
     public static string WithPasses(IReadOnlyList<FrontCardLine> card, string onRuns) => card.Count == 0 ? ""
-        : $"With passes counted {Words.Title(card[0].Front)} {(card[0].Front == onRuns ? "leads as well" : "leads")}, in {Figures.Number(card[0].Sure * 100, 0)} of 100 re-draws.";
+        : $"With passes {(card[0].Front == onRuns ? "the same" : Words.Title(card[0].Front))}, in {Figures.Number(card[0].Sure * 100, 0)} of 100 re-draws.";
 
     /// <summary>When the answer turns: said only for a share the charts could hold. Empty where none of the families turns it.</summary>
     public static string Turn(FrontCheck check)
