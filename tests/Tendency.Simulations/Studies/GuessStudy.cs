@@ -37,7 +37,7 @@ internal static class GuessStudy
     // Seven games full of looks, three habits among them, calls otherwise as usual by down and distance.
     private static PlayLog WithHabits(int seed, int team)
     {
-        var chance = new Random((seed * 7919) + team);
+        var chance = new Random(unchecked((seed * 7919) + team));
         var looks = SimulatedSnaps.Looks(chance.Next(), 7, 60);
         var derived = SimulatedSnaps.WithCalls(looks, Enumerable.Repeat("run", looks.Rows));
         var habits = PlantedHabits.Choose(derived, 3, PlantedHabits.Columns, chance);
@@ -53,7 +53,7 @@ internal static class GuessStudy
         var sums = new Dictionary<string, (double Plays, double Right, double Loss, double Brier)>(StringComparer.Ordinal);
         for (var team = 0; team < teams; team++)
         {
-            var plays = habits ? WithHabits(seed, team) : ProfessionalSeason.Team((seed * 100) + (team / 8), team, 16);
+            var plays = habits ? WithHabits(seed, team) : ProfessionalSeason.Team(unchecked((seed * 100) + (team / 8)), team, 16);
             var ground = GuessGround.From(plays, ColumnNames.Call);
             foreach (var (name, forecast) in Learners(ground))
             {

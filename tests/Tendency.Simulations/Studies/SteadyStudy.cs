@@ -19,7 +19,7 @@ internal static class SteadyStudy
                 int moved = 0, changed = 0;
                 for (var i = 0; i < opponents; i++)
                 {
-                    var chance = new Random((seed * 100_003) + i);
+                    var chance = new Random(unchecked((seed * 100_003) + i));
                     var looks = SimulatedSnaps.Looks(chance.Next(), games, 55);
                     var p = PlantedHabits.RunChances(looks, 0.5, swing, [], chance);
                     var game = looks.Category(ColumnNames.Game);

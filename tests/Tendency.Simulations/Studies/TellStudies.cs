@@ -32,7 +32,7 @@ internal static class TellStudies
                 double searched = 0;
                 for (var i = 0; i < charts; i++)
                 {
-                    var chance = new Random((seed * 100_003) + i);
+                    var chance = new Random(unchecked((seed * 100_003) + i));
                     var looks = draw(chance, 4);
                     var calls = PlantedHabits.Draw(PlantedHabits.RunChances(looks, 0.45 + (0.15 * chance.NextDouble()), swing, [], chance), chance);
                     var report = Tells.Search(SimulatedSnaps.WithCalls(looks, calls), ColumnNames.Call, Options with { Depth = depth });
@@ -59,7 +59,7 @@ internal static class TellStudies
                 var score = new TellScore();
                 for (var i = 0; i < charts; i++)
                 {
-                    var chance = new Random((seed * 100_003) + i);
+                    var chance = new Random(unchecked((seed * 100_003) + i));
                     var looks = draw(chance, 6);
                     var derived = SimulatedSnaps.WithCalls(looks, Enumerable.Repeat("run", looks.Rows));
                     var habits = PlantedHabits.Choose(derived, 3, planted, chance);
