@@ -11,7 +11,6 @@ namespace Tendency.Booklet.Pages;
 internal static class PressurePage
 {
     private const string Sacked = "sacked";
-    private const int FourRush = 4;
     private const int MostAnswers = 4;
 
     public static Page? Compose(Study study)
@@ -22,24 +21,14 @@ internal static class PressurePage
             return null;
         }
 
-        var rushers = passes.Number(ColumnNames.Rushers);
-        PlayLog Rush(Func<int, bool> wanted) => passes.Where(row => rushers[row] is int men && wanted(men));
-        var charted = Rush(_ => true);
-        var blitz = Rush(men => men > FourRush);
-        Situation[] rows =
-        [
-            Situation.Total(charted, "All passes"),
-            new("3 or fewer", "rushers", Rush(men => men < FourRush)) { Spoken = "against three rushers" },
-            new("4", "rushers", Rush(men => men == FourRush)) { Spoken = "against four" },
-            new("5 or more", "rushers", blitz) { Spoken = "against five or more" },
-            .. From(passes),
-        ];
+        Situation[] rows = [.. RushTable.Rows(passes), .. From(passes)];
+        var blitz = rows[3].Plays;
         return new Page("pressure", "Against pressure", Finding(study, rows))
         {
             Deck = "Dot: share of passes that gained enough. Bar: likely range. Line: all passes with charted rushers. Solid dot, bold percent: differs from it.",
             Blocks =
             [
-                Outcomes(study, rows, charted),
+                RushTable.Of(study, rows, "Sacked", row => Cells.Share(study.Of(row.Plays, Sacked, "yes"))),
                 Paragraph.Note($"Gained enough: {study.Week.Boundaries.SuccessFirst}, {study.Week.Boundaries.SuccessSecond} and {study.Week.Boundaries.SuccessLate}% of the yards to go on 1st, 2nd, and 3rd or 4th down. A scramble counts as the pass it was called."),
                 .. MixBeside.Of(
                     study, MostAnswers, new MixSide("Concepts against five or more", "Concept", ColumnNames.PassConcept, blitz), new MixSide("Protections against five or more", "Protection", ColumnNames.Protection, blitz)),
@@ -81,39 +70,6 @@ internal static class PressurePage
         return blitz.Plays < Share.FewestPlays
             ? $"Too few passes against five or more rushers to read: {blitz.Plays}."
             : $"No rush is sure to hurt them: against five or more {Figures.Percent(blitz)} gained enough, likely {Figures.Range(blitz)}.";
-    }
-
-    private static Table Outcomes(Study study, Situation[] rows, PlayLog charted)
-    {
-        var line = study.Of(charted, ColumnNames.Success, "yes").Value;
-        return new Table(
-            [
-                new Column("Rush", 0, 82),
-                new Column("Passes", 82, 32, Align.Right),
-                new Column("Gained enough", 130, 106) { Axis = StripAxis.Shares(line is { } rate ? $"all {Figures.Percent(rate)}" : "", line) },
-                new Column("Share, likely", 250, 84),
-                new Column("Yards", 336, 60, Align.Right),
-                new Column("Sacked", 416, 100),
-            ],
-            [.. rows.Select(row => RowOf(study, row, line))])
-        { Caption = "Passes by rush" };
-    }
-
-    private static TableRow RowOf(Study study, Situation row, double? line)
-    {
-        if (row.IsGroup)
-        {
-            return TableRow.GroupHead(row.Name, row.Remark);
-        }
-
-        var enough = study.Of(row.Plays, ColumnNames.Success, "yes", line);
-        var sacked = study.Of(row.Plays, Sacked, "yes");
-        return new TableRow(
-            Cells.Name(row.Name, row.Remark), Cells.Count(row.Plays.Rows), Cells.Strip(enough), Cells.Share(enough), Cells.Figure(Yards.Of(study, row.Plays).Printed), Cells.Share(sacked))
-        {
-            Kind = row.IsTotal ? RowKind.Total : RowKind.Plain,
-            Plays = row.IsTotal ? null : study.ListOf(row.Plays),
-        };
     }
 
     private static IEnumerable<Block> Calls(Study study)
