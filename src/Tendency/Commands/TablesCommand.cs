@@ -12,6 +12,7 @@ namespace Tendency.Commands;
 internal static class TablesCommand
 {
     private static readonly string[] s_methods = ["wilson", "jeffreys", "exact", "agresti-coull"];
+    private static readonly string[] s_methodNames = ["Wilson's", "Jeffreys's", "exact", "Agresti and Coull's"];
 
     public static Command Create()
     {
@@ -50,15 +51,31 @@ internal static class TablesCommand
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
         var asked = options with { Level = week.Week.Level, HalfLifeGames = halfLife ?? week.Week.HalfLifeGames };
-        var table = Table(FrequencyTable.Of(studied.Plays, by, of, asked), by);
-        OutputFile.Write(request.Output, TableText.Write(table, request.Format));
+        var counted = FrequencyTable.Of(studied.Plays, by, of, asked);
+        var text = request.Format == OutputFormat.Text
+            ? TableText.Write(Table(counted, by, Estimate.FewestPlays), request.Format) + Reading(asked)
+            : TableText.Write(Table(counted, by, fewestPlays: 0), request.Format);
+        OutputFile.Write(request.Output, text);
         NotCharted.Report(studied.Plays, [.. by, of], request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
     }
 
-    private static OutputTable Table(IReadOnlyList<FrequencyRow> counted, IReadOnlyList<string> by) => new(
+    // A share of fewer plays than asked is left to its count: four passes in four snaps are no "100%".
+    private static OutputTable Table(IReadOnlyList<FrequencyRow> counted, IReadOnlyList<string> by, int fewestPlays) => new(
         [.. by, "outcome", "plays", "count", "share", "low", "high"],
-        [.. counted.Select(row => (object?[])[.. row.By, row.Outcome, row.Tally.Plays, row.Tally.Count, row.Share, row.Likely?.Low, row.Likely?.High])]);
+        [.. counted.Select(row => (object?[])
+        [
+            .. row.By, row.Outcome, row.Tally.Plays, row.Tally.Count,
+            .. row.Tally.Plays < fewestPlays ? (object?[])["few", null, null] : [row.Share, row.Likely?.Low, row.Likely?.High],
+        ])]);
+
+    private static string Reading(TableOptions options)
+    {
+        var method = options.Simultaneous ? "Goodman's, all outcomes of a situation at once" : $"{s_methodNames[(int)options.Method]}, each share by itself";
+        var games = options.Clustered ? "plays of one game counted as alike." : "plays of one game taken as independent (--clustered: as alike).";
+        var level = (100 * options.Level).ToString("0.###", CultureInfo.InvariantCulture);
+        return $"low, high: {level}% range, {method}; {games} few: under {Estimate.FewestPlays} plays.\n";
+    }
 
     private static string[] UpToThree(ArgumentResult result)
     {

@@ -97,6 +97,20 @@ public sealed class TablesCommandTests : IDisposable
     }
 
     [Fact]
+    public void Tables_FewPlays_AreCountedWithoutAPercentageInText()
+    {
+        _ = _tendency.Write("chart.csv", "game,play,down,distance,call,formation\n" + string.Concat(Enumerable.Range(1, 9).Select(play => $"A,{play},1,10,pass,{(play <= 4 ? "Trey" : "Ace")}\n")));
+
+        var ran = _tendency.Run("tables", "chart.csv", "--by", "formation", "--of", "call", "--level", "0.9");
+
+        var lines = Lines(ran.Output);
+        var cells = lines.Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToArray();
+        Assert.Equal(["Trey", "pass", "4", "4", "few"], cells[1]);
+        Assert.Equal(["Ace", "pass", "5", "5", "100%", "65%", "100%"], cells[2]); // Wilson's lower limit at x = n is n / (n + z²), z = 1.645
+        Assert.Equal("low, high: 90% range, Wilson's, each share by itself; plays of one game taken as independent (--clustered: as alike). few: under 5 plays.", lines[^1]);
+    }
+
+    [Fact]
     public void Tables_SampleSeason_CountsEveryPlayOnce()
     {
         var ran = _tendency.Run("tables", Checkout.SampleLogs("port-halden"), "--by", "game", "--of", "call", "--format", "csv");
@@ -105,4 +119,6 @@ public sealed class TablesCommandTests : IDisposable
         Assert.Equal(5, rows.Select(row => row[0]).Distinct().Count());
         Assert.Contains($"used {rows.Sum(row => int.Parse(row[3], CultureInfo.InvariantCulture))} +", ran.Error, StringComparison.Ordinal);
     }
+
+    private static string[] Lines(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries);
 }
