@@ -53,6 +53,9 @@ public sealed record Tell
     /// <summary>Counts in every game that has plays of the situation, in order of games.</summary>
     public required IReadOnlyList<TellGame> ByGame { get; init; }
 
+    /// <summary>What they do otherwise, where there is only one otherwise: one condition whose column has just two values; else null.</summary>
+    public TellOtherHalf? Otherwise { get; init; }
+
     /// <summary>Rows of the situation in the play log that was searched.</summary>
     public required IReadOnlyList<int> Rows { get; init; }
 
@@ -92,6 +95,16 @@ public readonly record struct TellCondition(string Name, string Value);
 /// <param name="GameShare">Share of the outcome among all plays of the game.</param>
 /// <param name="FoundWithoutIt">Whether the other games alone show the tell.</param>
 public readonly record struct TellGame(string Game, int Plays, int Count, double GameShare, bool FoundWithoutIt)
+{
+    public double Share => (double)Count / Plays;
+}
+
+/// <summary>The other half of a tell that splits the plays in two, told by what they do more often than usual there.</summary>
+/// <param name="Condition">The same column with its other value.</param>
+/// <param name="Outcome">The other outcome of two; of more, the tell's own.</param>
+/// <param name="Plays">Plays with that value; at least 1.</param>
+/// <param name="Count">Those with the outcome.</param>
+public readonly record struct TellOtherHalf(TellCondition Condition, string Outcome, int Plays, int Count)
 {
     public double Share => (double)Count / Plays;
 }

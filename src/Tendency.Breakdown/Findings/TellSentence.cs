@@ -21,6 +21,18 @@ public static class TellSentence
             + $"same way in {tell.GamesSameWay} of {tell.Games} games; {held}";
     }
 
+    /// <summary>"else, gun: pass 82% (155 of 190)"; empty where a tell has no other half.</summary>
+    public static string Otherwise(Tell tell, string outcomeColumn)
+    {
+        if (tell.Otherwise is not { } other)
+        {
+            return "";
+        }
+
+        var often = other.Plays < Estimate.FewestPlays ? $"{other.Count} of {other.Plays}" : $"{Percent.Of(other.Share)} ({other.Count} of {other.Plays})";
+        return $"else, {SituationWords.Of(other.Condition.Name, other.Condition.Value)}: {SituationWords.Outcome(outcomeColumn, other.Outcome)} {often}";
+    }
+
     /// <summary>"expect 71%; holds within down and distance; 3% of shuffled charts show one as strong": what the raw count leaves out.</summary>
     public static string Caution(Tell tell)
     {

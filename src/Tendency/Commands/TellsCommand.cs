@@ -53,7 +53,8 @@ internal static class TellsCommand
         var text = new StringBuilder();
         foreach (var tell in report.Tells)
         {
-            _ = text.Append($"{tell.Rank,3}  {TellSentence.Of(tell, report.OutcomeColumn)}\n     {TellSentence.Caution(tell)}\n");
+            string[] beside = [TellSentence.Otherwise(tell, report.OutcomeColumn), TellSentence.Caution(tell)];
+            _ = text.Append($"{tell.Rank,3}  {TellSentence.Of(tell, report.OutcomeColumn)}\n     {string.Join("; ", beside.Where(words => words.Length > 0))}\n");
         }
 
         return text.Append(report.Tells.Count == 0 ? "No tell holds up.\n" : "")

@@ -35,6 +35,29 @@ public sealed class TellsTests
     }
 
     [Fact]
+    public void Search_TwoValues_TellsTheRarerAndSaysWhatTheyDoElse()
+    {
+        // The two halves are one test; 36 of 40 is farther from 84 of 152 than 64 of 112 is from 68 of 152.
+        var tell = Tells.Search(s_backStrong, "call", TellOptions.Default).Tells[0];
+
+        Assert.Equal("back_side=strong", tell.Situation);
+        Assert.Equal(new TellOtherHalf(new TellCondition("back_side", "weak"), "pass", 112, 64), tell.Otherwise);
+        Assert.Equal("else, back weak: pass 57% (64 of 112)", TellSentence.Otherwise(tell, "call"));
+        Assert.StartsWith("weak", Tells.Search(Renamed("strong", "weaker"), "call", TellOptions.Default).Tells[0].Conditions[0].Value, StringComparison.Ordinal);
+        static PlayLog Renamed(string often, string rare) => ChartOfCalls.Of(
+            4, (rare, "none", _ => 6, _ => 1), (rare, "jet", _ => 3, _ => 0), (often, "none", _ => 9, _ => 12), (often, "jet", _ => 3, _ => 4));
+    }
+
+    [Fact]
+    public void Search_ThreeValues_HaveNoOtherHalf()
+    {
+        var plays = ChartOfCalls.Of(4, ("strong", "none", _ => 9, _ => 1), ("weak", "none", _ => 8, _ => 12), ("middle", "none", _ => 3, _ => 5));
+
+        Assert.All(Tells.Search(plays, "call", TellOptions.Default).Tells, tell => Assert.Null(tell.Otherwise));
+        Assert.NotEmpty(Tells.Search(plays, "call", TellOptions.Default).Tells);
+    }
+
+    [Fact]
     public void Search_TwoColumnsByHand_SameFamilyAndFigures()
     {
         // All cells of back_side, motion and both crossed, counted by hand: (hits, plays) in each game of 21 of 38.

@@ -55,8 +55,9 @@ internal static class Pruning
         var outcome = listed.Min(c => c.Outcome);
         var isHit = Array.ConvertAll(ground.Outcome, o => o == outcome);
         var expected = new ConditionalScore(isHit, ground.Game, ground.GameNames.Count);
-        var open = listed.OrderByDescending(c => Score(c, c.Z))
-            .ThenBy(c => c.P)
+        // The two halves of a split differ from each other alike; the smaller lies farther from the usual.
+        var open = listed.OrderByDescending(c => Math.Round(Score(c, c.Z), 9))
+            .ThenBy(c => c.Plays)
             .ThenBy(c => c.Key, StringComparer.Ordinal)
             .Take(MostConsidered)
             .Select(c => (Candidate: c, Plays: c.PlaysIn(ground)))
@@ -73,7 +74,7 @@ internal static class Pruning
             }
 
             // Rounded, so that what differs by a last digit only is settled by the order above.
-            var best = standing.MaxBy(c => kept.Count == 0 ? Score(c.Candidate, c.Candidate.Z) : Math.Round(Score(c.Candidate, c.Z), 9));
+            var best = standing.MaxBy(c => kept.Count == 0 ? Math.Round(Score(c.Candidate, c.Candidate.Z), 9) : Math.Round(Score(c.Candidate, c.Z), 9));
             _ = open.RemoveAll(c => c.Candidate == best.Candidate);
             if (AddsToParents(ground, best.Candidate, best.Plays, listed))
             {

@@ -38,6 +38,7 @@ internal static class TellWriter
             CorrectedDifference = (((double)x / n) - ((double)hits / all)) * Kept(candidate, threshold),
             HoldsWithinDownAndDistance = WithinDownAndDistance(ground, plays, candidate, cell),
             ByGame = ByGame(ground, cell, outcome, foundWithout),
+            Otherwise = Otherwise(ground, plays, candidate, outcome),
             Rows = rows,
             PlaysList = [.. rows.Select(row => $"{plays.Category(ColumnNames.Game)[row]}:{plays.Number(ColumnNames.Play)[row]}")],
         };
@@ -58,6 +59,27 @@ internal static class TellWriter
             g.Count(play => ground.Outcome[play] == outcome),
             (double)ground.Hits[outcome][g.Key] / ground.GamePlays[g.Key],
             foundWithout[g.Key]))];
+
+    // "Under center: run" is "gun: pass" over again where there is nothing else, and a coach wants to hear both.
+    private static TellOtherHalf? Otherwise(SearchGround ground, PlayLog plays, Candidate candidate, int outcome)
+    {
+        if (candidate.Dimensions.Length > 1)
+        {
+            return null;
+        }
+
+        var all = SearchDimension.From(plays.Dimension(ground.Dimensions[candidate.Dimensions[0]].Name), ground.Rows, 1);
+        if (all.Values.Count != 2)
+        {
+            return null;
+        }
+
+        var value = all.Values[0] == ground.Dimensions[candidate.Dimensions[0]].Values[candidate.Values[0]] ? 1 : 0;
+        var told = ground.IsTwoWay ? 1 - outcome : outcome;
+        var there = Enumerable.Range(0, all.Codes.Length).Where(play => all.Codes[play] == value).ToArray();
+        return new TellOtherHalf(
+            new TellCondition(all.Name, all.Values[value]), ground.Outcomes[told], there.Length, there.Count(play => ground.Outcome[play] == told));
+    }
 
     /// <summary>Every order of adding the conditions is a path from all plays to the situation; the mean over them favors none.</summary>
     private static double Shrunk(SearchGround ground, Candidate candidate, int outcome)
