@@ -5,6 +5,7 @@ using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
+using Tendency.Simulations.Charts;
 
 namespace Tendency.Simulations.Studies;
 
@@ -17,6 +18,8 @@ internal static class SeasonStudy
     /// <summary>Fewer later plays say nothing of one tell by itself.</summary>
     private const int FewPlays = 5;
 
+    private const int Shuffles = 20;
+
     /// <param name="folder">Charts, csv, one offense each, games in order.</param>
     /// <param name="games">Games a tell is found in, and games each guess is learned from.</param>
     public static void Run(string folder, int games, TextWriter output)
@@ -24,6 +27,8 @@ internal static class SeasonStudy
         var seasons = Directory.GetFiles(folder, "*.csv").Order(StringComparer.Ordinal).Select(Read).ToArray();
         output.WriteLine($"{seasons.Length} offenses, {seasons.Sum(plays => plays.Rows)} plays");
         Hold([.. seasons.SelectMany(plays => Tried(plays, games))], output);
+        var shuffled = seasons.SelectMany(plays => Shuffled(plays, games)).ToArray();
+        output.WriteLine($"calls shuffled within each of the first games: a tell in {shuffled.Count(any => any)} of {shuffled.Length} charts ({100.0 * shuffled.Count(any => any) / shuffled.Length:0.0}%)");
         foreach (var model in seasons.SelectMany(plays => Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Forward = games }).Rows).GroupBy(row => row.Model))
         {
             double plays = model.Sum(row => row.Plays);
@@ -50,9 +55,8 @@ internal static class SeasonStudy
 
     private static IEnumerable<LaterTell> Tried(PlayLog plays, int games)
     {
-        var game = plays.Category(ColumnNames.Game);
-        var first = game.UsedLevels().Take(games).ToHashSet(StringComparer.Ordinal);
-        PlayLog then = plays.Where(row => first.Contains(game[row])), later = plays.Where(row => !first.Contains(game[row]));
+        var first = First(plays, games);
+        PlayLog then = plays.Where(row => first[row]), later = plays.Where(row => !first[row]);
         foreach (var tell in later.Rows == 0 ? [] : Tells.Search(then, ColumnNames.Call, TellOptions.Default).Tells)
         {
             var call = later.Category(ColumnNames.Call);
@@ -64,6 +68,37 @@ internal static class SeasonStudy
                     tell, rows.Length, rows.Count(row => call[row] == tell.Outcome), Enumerable.Range(0, later.Rows).Average(row => call[row] == tell.Outcome ? 1.0 : 0));
             }
         }
+    }
+
+    // Their real looks with calls that have nothing to do with them: whatever is found is false.
+    private static IEnumerable<bool> Shuffled(PlayLog plays, int games)
+    {
+        var first = First(plays, games);
+        var then = plays.Where(row => first[row]);
+        var (game, call) = (then.Category(ColumnNames.Game), then.Category(ColumnNames.Call));
+        for (var shuffle = 0; shuffle < Shuffles; shuffle++)
+        {
+            var chance = new Random(shuffle);
+            var calls = new string[then.Rows];
+            foreach (var rows in Enumerable.Range(0, then.Rows).GroupBy(row => game.Codes[row]).Select(g => g.ToArray()))
+            {
+                var drawn = rows.Select(row => call[row]).ToArray();
+                chance.Shuffle(drawn);
+                foreach (var (row, value) in rows.Zip(drawn))
+                {
+                    calls[row] = value;
+                }
+            }
+
+            yield return Tells.Search(SimulatedSnaps.WithCalls(then, calls), ColumnNames.Call, TellOptions.Default with { Shuffles = 0 }).Tells.Count > 0;
+        }
+    }
+
+    private static bool[] First(PlayLog plays, int games)
+    {
+        var game = plays.Category(ColumnNames.Game);
+        var first = game.UsedLevels().Take(games).ToHashSet(StringComparer.Ordinal);
+        return [.. Enumerable.Range(0, plays.Rows).Select(row => first.Contains(game[row]))];
     }
 
     private static PlayLog Read(string path)
