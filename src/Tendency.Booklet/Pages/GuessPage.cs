@@ -106,7 +106,7 @@ internal static class GuessPage
         return new TableRow(Cells.Name(Words.Title(words)), Cells.Strip(right), new ShareCell(right) { Form = ShareForm.OneLine }, Cells.Figure(Figures.Number(value.BitsSaved, 2)));
     }
 
-    /// <summary>When we say 70%, does it happen 70% of the time? Only a two-way outcome has the table.</summary>
+    /// <summary>When we say 70%, does it happen 70% of the time?</summary>
     private static IEnumerable<Block> Calibration(GuessReport guess)
     {
         var bins = guess.Calibration.Where(bin => bin.Count >= Share.FewestPlays && bin.MeanForecast is not null).ToArray();
@@ -115,9 +115,9 @@ internal static class GuessPage
             yield break;
         }
 
-        yield return new Heading("Does it happen as often as we say?", $"dots: said and seen share of {guess.Outcomes[0]}; on the line the guesses keep their word");
+        yield return new Heading("Does it happen as often as we say?", $"dots: said and seen share of {guess.Calibrated}; on the line the guesses keep their word");
         yield return new Plot(
-            new PlotAxis(0, 1, [new Tick(0, "0"), new Tick(.5, "50"), new Tick(1, "100%")], $"said: chance of {guess.Outcomes[0]}"),
+            new PlotAxis(0, 1, [new Tick(0, "0"), new Tick(.5, "50"), new Tick(1, "100%")], $"said: chance of {guess.Calibrated}"),
             new PlotAxis(0, 1, [new Tick(0, "0"), new Tick(.5, "50"), new Tick(1, "100%")], "seen"),
             150,
             $"said and seen: {string.Join(", ", bins.Select(Said))}")

@@ -20,7 +20,7 @@ public static class Guess
         var ground = GuessGround.From(plays, outcomeColumn);
         var whyNot = ground.Rows.Length == 0 ? $"{outcomeColumn} is not charted"
             : ground.Outcomes.Count < 2 ? $"{outcomeColumn} is always {ground.Outcomes[0]}"
-            : ground.Games < 2 || ground.Games <= options.Forward ? $"only {ground.Games} games charted; a game is guessed from {Math.Max(1, options.Forward)} others"
+            : ground.Games < 2 || ground.Games <= options.Forward ? TooFew(ground.Games, Math.Max(1, options.Forward))
             : "";
         if (whyNot.Length > 0)
         {
@@ -55,6 +55,9 @@ public static class Guess
         };
     }
 
+    private static string TooFew(int games, int learnedFrom) =>
+        $"only {games} {(games == 1 ? "game" : "games")} charted; a game is guessed from {learnedFrom} {(learnedFrom == 1 ? "other" : "others")}";
+
     private static IEnumerable<int> PlaysWhere(GuessGround ground, Func<int, bool> game) =>
         Enumerable.Range(0, ground.Rows.Length).Where(play => game(ground.Game[play]));
 
@@ -83,9 +86,12 @@ public static class Guess
         return best;
     }
 
-    private static IReadOnlyList<CalibrationBin> Calibration(GuessGround ground, List<int> asked, List<double[]> forecasts, double level) => ground.IsTwoWay
-        ? CalibrationTable.Of([.. asked.Select(play => ground.Outcome[play] == 0)], [.. forecasts.Select(f => f[0])], CalibrationBins, level)
-        : [];
+    private static IReadOnlyList<CalibrationBin> Calibration(GuessGround ground, List<int> asked, List<double[]> forecasts, double level)
+    {
+        var about = forecasts.Select(f => ground.IsTwoWay ? 0 : Called(ground, f)).ToArray();
+        return CalibrationTable.Of(
+            [.. asked.Select((play, i) => ground.Outcome[play] == about[i])], [.. forecasts.Select((f, i) => f[about[i]])], CalibrationBins, level);
+    }
 
     private static double Square(double value) => value * value;
 }

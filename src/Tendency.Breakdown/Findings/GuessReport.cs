@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Inference.Scores;
+using Tendency.Inference.Shrinkage;
 
 namespace Tendency.Breakdown.Findings;
 
@@ -8,7 +9,7 @@ namespace Tendency.Breakdown.Findings;
 /// <param name="Outcomes">Its values; forecasts are in this order.</param>
 /// <param name="Rows">One a model: base rate, down and distance, all. Empty when there was nothing to score.</param>
 /// <param name="Plays">Every scored play with the forecast of the model <c>all</c>.</param>
-/// <param name="Calibration">Forecast against what happened, for a two-way outcome's first value; empty otherwise.</param>
+/// <param name="Calibration">What was said against what happened: of a two-way outcome the first value, of more the one called.</param>
 /// <param name="WhyNot">Why nothing was scored; empty when something was.</param>
 public sealed record GuessReport(
     string OutcomeColumn,
@@ -18,15 +19,22 @@ public sealed record GuessReport(
     IReadOnlyList<CalibrationBin> Calibration,
     string WhyNot)
 {
+    /// <summary>What <see cref="Calibration"/> is about.</summary>
+    public string Calibrated => Outcomes.Count == 2 ? Outcomes[0] : "our call";
+
     /// <summary>Plays of neither outcome, too few to be a third one; they are not guessed.</summary>
     public int Undecided { get; init; }
 
-    /// <summary>How readable each value of a dimension is, most bits saved a play first.</summary>
+    // Eight plays say little of how readable a situation is: this many plays' worth of the overall figure is added before ranking.
+    private const double UsualPlays = BackOff.UsualStrength;
+
+    /// <summary>How readable each value of a dimension is, most bits to be expected first.</summary>
     /// <param name="plays">The log that was guessed.</param>
     /// <param name="minPlays">Values with fewer scored plays are left out.</param>
     public IReadOnlyList<Readability> By(PlayLog plays, string dimension, int minPlays = 8)
     {
         var column = plays.Dimension(dimension);
+        var overall = Plays.Count == 0 ? 0 : Plays.Average(p => p.BitsSaved);
         return [.. Plays
             .Where(p => column.Codes[p.Row] > 0)
             .GroupBy(p => column.Codes[p.Row])
@@ -36,8 +44,9 @@ public sealed record GuessReport(
                 column.Levels[g.Key],
                 g.Count(),
                 g.Count(p => p.IsRight),
-                g.Average(p => (p.BaseLoss - p.Loss) / Math.Log(2))))
-            .OrderByDescending(r => r.BitsSaved)
+                g.Average(p => p.BitsSaved),
+                (g.Sum(p => p.BitsSaved) + (UsualPlays * overall)) / (g.Count() + UsualPlays)))
+            .OrderByDescending(r => r.BitsExpected)
             .ThenBy(r => r.Value, StringComparer.Ordinal)];
     }
 }
@@ -59,9 +68,12 @@ public sealed record GuessedPlay(int Row, int Outcome, int Guess, IReadOnlyList<
     public bool IsRight => Outcome == Guess;
 
     public double Loss => -Math.Log(Forecast[Outcome]);
+
+    public double BitsSaved => (BaseLoss - Loss) / Math.Log(2);
 }
 
 /// <summary>How readable the plays of one situation are.</summary>
 /// <param name="Right">Plays called right.</param>
 /// <param name="BitsSaved">Against the base rate, a play.</param>
-public sealed record Readability(string Dimension, string Value, int Plays, int Right, double BitsSaved);
+/// <param name="BitsExpected">The same, pulled towards that of all plays.</param>
+public sealed record Readability(string Dimension, string Value, int Plays, int Right, double BitsSaved, double BitsExpected);

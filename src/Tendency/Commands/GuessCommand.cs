@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using System.Text;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Findings;
 using Tendency.Files;
@@ -34,7 +33,7 @@ internal static class GuessCommand
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
         var report = Guess.Run(studied.Plays, of, new GuessOptions { Forward = forward, Seed = request.Seed, Level = week.Week.Level });
-        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
+        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? GuessText.Of(report, studied.Plays) : TableText.Write(Table(report), request.Format));
         NotCharted.Report(studied.Plays, [of], request.Quiet);
         Say(report, request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
@@ -56,17 +55,6 @@ internal static class GuessCommand
     private static OutputTable Table(GuessReport report) => new(
         ["model", "plays", "accuracy", "log_loss", "brier", "bits_saved"],
         [.. report.Rows.Select(r => (object?[])[r.Model, r.Plays, r.Accuracy, r.LogLoss, r.Brier, r.BitsSaved])]);
-
-    private static string Text(GuessReport report)
-    {
-        var text = new StringBuilder("model              plays  right  log loss  Brier  bits saved a play\n");
-        foreach (var row in report.Rows)
-        {
-            _ = text.Append(CultureInfo.InvariantCulture, $"{row.Model,-17}  {row.Plays,5}  {row.Accuracy * 100,4:0}%  {row.LogLoss,8:0.000}  {row.Brier,5:0.000}  {row.BitsSaved,17:0.000}\n");
-        }
-
-        return text.ToString();
-    }
 
     private static int Games(ArgumentResult result)
     {

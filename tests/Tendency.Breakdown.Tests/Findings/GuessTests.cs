@@ -83,12 +83,11 @@ public sealed class GuessTests
         var report = Guess.Run(s_readable.With(schemes), "run_scheme", GuessOptions.Default);
 
         Assert.All(report.Plays, p => Assert.Equal(1, p.Forecast.Sum(), 12));
-        Assert.Empty(report.Calibration);
     }
 
     [Fact]
     public void Run_OneGame_SaysWhyNot() =>
-        Assert.Contains("only 1 games", Guess.Run(s_readable.Where("game", "G1"), "call", GuessOptions.Default).WhyNot, StringComparison.Ordinal);
+        Assert.Contains("only 1 game charted", Guess.Run(s_readable.Where("game", "G1"), "call", GuessOptions.Default).WhyNot, StringComparison.Ordinal);
 
     [Fact]
     public void By_BackSide_CountsItsPlays()
@@ -98,5 +97,35 @@ public sealed class GuessTests
         Assert.Equal(["strong", "weak"], by.Select(r => r.Value).Order());
         Assert.All(by, r => Assert.Equal(125, r.Plays));
         Assert.All(by, r => Assert.True(r.BitsSaved > 0));
+    }
+
+    [Fact]
+    public void By_AFewLuckyPlays_DoNotComeBeforeManyReadableOnes()
+    {
+        // Saved bits of 0.9 on 8 plays and 0.6 on 60, 0.1 on the 132 others: with 12 plays' worth of the overall 0.282 added, 0.529 and 0.547.
+        double[] bits = [.. Enumerable.Repeat(0.9, 8), .. Enumerable.Repeat(0.6, 60), .. Enumerable.Repeat(0.1, 132)];
+        var motion = CategoryColumn.FromWords("motion", bits.Select(b => b > 0.8 ? "jet" : b > 0.5 ? "orbit" : "none"));
+        var plays = new PlayLog(bits.Length, [motion], [], []);
+        var guessed = bits.Select((b, row) => new GuessedPlay(row, 0, 0, [0.5, 0.5], Math.Log(2) * (1 + b))).ToArray();
+
+        var by = new GuessReport("call", ["run", "pass"], [], guessed, [], "").By(plays, "motion");
+
+        Assert.Equal(["orbit", "jet", "none"], by.Select(r => r.Value));
+        Assert.Equal([0.6, 0.9, 0.1], by.Select(r => Math.Round(r.BitsSaved, 9)));
+        Assert.Equal((36 + (12 * 0.282)) / 72, by[0].BitsExpected, 9);
+    }
+
+    [Fact]
+    public void Run_ThreeOutcomes_CalibrationIsOfTheOneCalled()
+    {
+        var calls = s_readable.Category("call");
+        var three = s_readable.With(CategoryColumn.FromWords("call", Enumerable.Range(0, s_readable.Rows).Select(row => row % 5 == 0 ? "rpo" : calls[row])));
+
+        var report = Guess.Run(three, "call", GuessOptions.Default);
+
+        Assert.Equal("our call", report.Calibrated);
+        Assert.Equal(report.Plays.Count(play => play.IsRight), report.Calibration.Sum(bin => bin.Hits));
+        Assert.Equal(report.Plays.Count, report.Calibration.Sum(bin => bin.Count));
+        Assert.Equal(report.Plays.Count(play => play.Forecast.Max() < 0.6), report.Calibration.Where(bin => bin.To <= 0.6).Sum(bin => bin.Count));
     }
 }
