@@ -40,6 +40,7 @@ public sealed record Kappa(
     /// <summary>Kappa -/+ z standard errors, cut to [-1, 1]; null with Value. Without width when the error is 0: then show <see cref="RawAgreement"/>.</summary>
     public Interval? Interval(double level)
     {
+        Domain.Level(level);
         if (Value is not { } kappa || StandardError is not { } error)
         {
             return null;
@@ -49,7 +50,7 @@ public sealed record Kappa(
         return new Interval(Math.Clamp(kappa - half, -1, 1), Math.Clamp(kappa + half, -1, 1));
     }
 
-    /// <summary>Wilson's interval of the share rated the same.</summary>
+    /// <summary>Wilson's interval, a fraction, of the share rated the same; the level in (0, 1).</summary>
     public Interval RawAgreement(double level) => OneProportion.Wilson(Same, Count, level);
 
     /// <param name="table">k x k counts, rows the first rater.</param>
@@ -78,7 +79,10 @@ public sealed record Kappa(
         return Of(table, matrix);
     }
 
-    /// <summary>Any agreement weights, 1 on the diagonal and at most 1 elsewhere (Cohen 1968).</summary>
+    /// <summary>Any agreement weights, 1 on the diagonal and at most 1 elsewhere. Source: Cohen 1968, doi:10.1037/h0026256.</summary>
+    /// <param name="table">k x k counts, rows the first rater.</param>
+    /// <param name="weights">k x k.</param>
+    /// <exception cref="ArgumentException">The table is not square or empty, or the weights do not fit.</exception>
     public static Kappa Of(CountTable table, double[,] weights)
     {
         ArgumentNullException.ThrowIfNull(table);
@@ -88,6 +92,17 @@ public sealed record Kappa(
         if (k != table.Columns || n == 0 || weights.GetLength(0) != k || weights.GetLength(1) != k)
         {
             throw new ArgumentException("Kappa needs a square table that holds something, and as many weights.", nameof(table));
+        }
+
+        for (var i = 0; i < k; i++)
+        {
+            for (var j = 0; j < k; j++)
+            {
+                if (!(weights[i, j] <= 1 && double.IsFinite(weights[i, j]) && (i != j || weights[i, j] == 1)))
+                {
+                    throw new ArgumentException($"Weight {i}, {j} is {weights[i, j]}: they are 1 on the diagonal, elsewhere at most 1.", nameof(weights));
+                }
+            }
         }
 
         double[] rows = [.. table.RowTotals().Select(count => count / n)], columns = [.. table.ColumnTotals().Select(count => count / n)];
@@ -112,24 +127,25 @@ public sealed record Kappa(
         }
 
         var kappa = (observed - expected) / (1 - expected);
+        var offset = kappa - (expected * (1 - kappa));
         double spread = 0, chance = 0;
         for (var i = 0; i < k; i++)
         {
             for (var j = 0; j < k; j++)
             {
                 var both = rowWeight[i] + columnWeight[j];
-                var own = weights[i, j] - (both * (1 - kappa));
+
+                // Offset and -expected are the means of what is squared: taken off before, so that nothing cancels.
+                var own = weights[i, j] - (both * (1 - kappa)) - offset;
                 spread += table[i, j] / n * own * own;
-                chance += rows[i] * columns[j] * (weights[i, j] - both) * (weights[i, j] - both);
+                chance += rows[i] * columns[j] * (weights[i, j] - both + expected) * (weights[i, j] - both + expected);
             }
         }
 
-        var offset = kappa - (expected * (1 - kappa));
         var scale = n * (1 - expected) * (1 - expected);
-        var variance = (spread - (offset * offset)) / scale;
 
-        // Perfect agreement has no spread; what the subtraction leaves is rounding.
-        variance = variance < 1e-15 ? 0 : variance;
+        // Perfect agreement has no spread; what is left is rounding.
+        var variance = spread / scale < 1e-20 ? 0 : spread / scale;
         return new Kappa(
             table.Total,
             same,
@@ -137,6 +153,6 @@ public sealed record Kappa(
             expected,
             kappa,
             Math.Sqrt(variance),
-            Math.Sqrt(Math.Max(0, chance - (expected * expected)) / scale));
+            Math.Sqrt(chance / scale));
     }
 }

@@ -1,3 +1,4 @@
+using Tendency.Inference.Functions;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Agreement;
@@ -14,30 +15,39 @@ public enum ValueMetric
     /// <summary>Squared difference.</summary>
     Interval = 2,
 
-    /// <summary>Squared difference over the sum: for values above 0.</summary>
+    /// <summary>Square of the difference over the sum: for values of 0 and above.</summary>
     Ratio = 3,
 }
 
 /// <summary>
 /// Krippendorff's alpha for any number of raters with gaps. Input: ratings[rater][unit], NaN for not rated. Units with fewer than two
-/// ratings cannot be compared and are left out. Source: Krippendorff 2011, Computing Krippendorff's alpha-reliability.
+/// ratings cannot be compared and are left out. Throws <see cref="ArgumentException"/> for no rater, raters of different lengths, an infinite
+/// rating, or a negative one under <see cref="ValueMetric.Ratio"/>. Source: Krippendorff 2011, Computing Krippendorff's alpha-reliability.
 /// </summary>
 public static class KrippendorffAlpha
 {
     /// <summary>1 for perfect agreement, 0 for chance; null when fewer than two distinct values can be compared.</summary>
+    /// <param name="ratings">A list per rater, a place per unit; NaN where it was not rated.</param>
+    /// <param name="metric">What counts as distance.</param>
     public static double? Of(IReadOnlyList<IReadOnlyList<double>> ratings, ValueMetric metric)
     {
-        var units = Units(ratings);
-        return OfUnits(units, metric);
+        return OfUnits(Units(ratings, metric), metric);
     }
 
     /// <summary>
     /// Delete-one-unit jackknife standard error, sqrt((U - 1)/U sum (alpha_-u - mean)²) over all units; null when alpha without some unit
-    /// is undefined.
+    /// is undefined, and without units.
     /// </summary>
+    /// <param name="ratings">As for <see cref="Of"/>.</param>
+    /// <param name="metric">Distance.</param>
     public static double? JackknifeError(IReadOnlyList<IReadOnlyList<double>> ratings, ValueMetric metric)
     {
-        var units = Units(ratings);
+        var units = Units(ratings, metric);
+        if (units.Count == 0)
+        {
+            return null;
+        }
+
         var without = new List<double>();
         for (var u = 0; u < units.Count; u++)
         {
@@ -61,13 +71,16 @@ public static class KrippendorffAlpha
     /// <param name="ratings">As for <see cref="Of"/>.</param>
     /// <param name="block">The block of each unit.</param>
     /// <param name="metric">Distance.</param>
-    /// <param name="level">Confidence level.</param>
-    /// <param name="draws">2,000 for print.</param>
+    /// <param name="level">Confidence level, in (0, 1).</param>
+    /// <param name="draws">2,000 for print; at least 1.</param>
     /// <param name="seed">The same seed gives the same interval.</param>
     public static Interval? Bootstrap(
         IReadOnlyList<IReadOnlyList<double>> ratings, IReadOnlyList<int> block, ValueMetric metric, double level, int draws, int seed)
     {
-        var units = Units(ratings);
+        ArgumentNullException.ThrowIfNull(block);
+        Domain.Level(level);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(draws);
+        var units = Units(ratings, metric);
         if (units.Count != block.Count)
         {
             throw new ArgumentException("Every unit needs a block.", nameof(block));
@@ -98,12 +111,25 @@ public static class KrippendorffAlpha
         return new Interval(values[low], values[high]);
     }
 
-    private static List<double[]> Units(IReadOnlyList<IReadOnlyList<double>> ratings)
+    private static List<double[]> Units(IReadOnlyList<IReadOnlyList<double>> ratings, ValueMetric metric)
     {
         ArgumentNullException.ThrowIfNull(ratings);
-        if (ratings.Count == 0 || ratings.Any(row => row.Count != ratings[0].Count))
+        if (ratings.Count == 0 || ratings.Any(row => row is null || row.Count != ratings[0].Count))
         {
             throw new ArgumentException("Alpha needs raters who all have a place for every unit.", nameof(ratings));
+        }
+
+        foreach (var rating in ratings.SelectMany(row => row))
+        {
+            if (double.IsInfinity(rating) || (metric == ValueMetric.Ratio && rating < 0))
+            {
+                throw new ArgumentOutOfRangeException(nameof(ratings), rating, "A rating is finite, and not negative where ratios count.");
+            }
+        }
+
+        if (!Enum.IsDefined(metric))
+        {
+            throw new ArgumentOutOfRangeException(nameof(metric), metric, "Unknown metric.");
         }
 
         return [.. Enumerable.Range(0, ratings[0].Count).Select(u => ratings.Select(row => row[u]).Where(value => !double.IsNaN(value)).ToArray())];
@@ -135,12 +161,19 @@ public static class KrippendorffAlpha
             }
         }
 
+        // Ratings of a value and of all below it.
+        var upTo = new double[totals.Length];
+        for (var c = 0; c < upTo.Length; c++)
+        {
+            upTo[c] = totals[c] + (c == 0 ? 0 : upTo[c - 1]);
+        }
+
         double observed = 0, expected = 0;
         for (var c = 0; c < values.Length; c++)
         {
             for (var v = c + 1; v < values.Length; v++)
             {
-                var distance = SquaredDistance(values, totals, c, v, metric);
+                var distance = SquaredDistance(values, totals, upTo, c, v, metric);
                 observed += coincidence[c, v] * distance;
                 expected += totals[c] * totals[v] * distance;
             }
@@ -149,12 +182,12 @@ public static class KrippendorffAlpha
         return 1 - ((totals.Sum() - 1) * observed / expected);
     }
 
-    private static double SquaredDistance(double[] values, double[] totals, int c, int v, ValueMetric metric)
+    private static double SquaredDistance(double[] values, double[] totals, double[] upTo, int c, int v, ValueMetric metric)
     {
         var distance = metric switch
         {
             ValueMetric.Nominal => 1,
-            ValueMetric.Ordinal => totals[c..(v + 1)].Sum() - ((totals[c] + totals[v]) / 2),
+            ValueMetric.Ordinal => upTo[v] - upTo[c] + ((totals[c] - totals[v]) / 2),
             ValueMetric.Interval => values[v] - values[c],
             ValueMetric.Ratio => (values[v] - values[c]) / (values[v] + values[c]),
             _ => throw new ArgumentOutOfRangeException(nameof(metric), metric, "Unknown metric."),

@@ -1,8 +1,12 @@
 using MathNet.Numerics.Statistics;
+using Tendency.Inference.Functions;
 
 namespace Tendency.Inference.Agreement;
 
-/// <summary>How far two scores put the same things in the same order; ties are allowed.</summary>
+/// <summary>
+/// How far two scores put the same things in the same order; ties are allowed. Input: one score per thing, twice; other lengths and NaN are
+/// refused with an <see cref="ArgumentException"/>.
+/// </summary>
 public static class RankCorrelation
 {
     /// <summary>
@@ -28,7 +32,10 @@ public static class RankCorrelation
         return same / Math.Sqrt((double)untiedX * untiedY);
     }
 
-    /// <summary>Spearman's rho: the correlation of mid-ranks. NaN when one score is constant or there are fewer than two things.</summary>
+    /// <summary>
+    /// Spearman's rho: the correlation of mid-ranks. NaN when one score is constant or there are fewer than two things. Source: Spearman
+    /// 1904, doi:10.2307/1412159.
+    /// </summary>
     public static double Spearman(IReadOnlyList<double> x, IReadOnlyList<double> y)
     {
         Check(x, y);
@@ -42,6 +49,12 @@ public static class RankCorrelation
         if (x.Count != y.Count)
         {
             throw new ArgumentException("Both scores need one value for each thing.", nameof(y));
+        }
+
+        for (var i = 0; i < x.Count; i++)
+        {
+            Domain.Number(x[i], nameof(x));
+            Domain.Number(y[i], nameof(y));
         }
     }
 }

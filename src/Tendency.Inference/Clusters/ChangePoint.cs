@@ -2,7 +2,10 @@ using Tendency.Inference.Comparisons;
 
 namespace Tendency.Inference.Clusters;
 
-/// <summary>One change point over groups in time order: the split whose two sides differ most.</summary>
+/// <summary>
+/// One change point over groups in time order: the split whose two sides differ most. Source: likelihood ratio over all splits, Hinkley
+/// and Hinkley 1970, doi:10.1093/biomet/57.3.477 [from memory].
+/// </summary>
 /// <param name="After">Number of groups before the change; the first on ties.</param>
 /// <param name="G">G of the groups up to there against the rest.</param>
 public sealed record ChangePoint(int After, double G)
@@ -12,7 +15,11 @@ public sealed record ChangePoint(int After, double G)
     /// <summary>Most groups for which <see cref="PermutationP"/> is computed.</summary>
     public const int MostGroups = 20;
 
-    /// <summary>The split with the largest G over a table of groups (rows, in time order) by categories; null with fewer than two groups.</summary>
+    /// <summary>
+    /// The split with the largest G over a table of groups (rows, in time order) by categories; null with fewer than two groups. A table
+    /// without observations, or of one category, splits after the first group with G = 0.
+    /// </summary>
+    /// <param name="groups">Counts, a row per group in time order.</param>
     public static ChangePoint? Find(CountTable groups)
     {
         ArgumentNullException.ThrowIfNull(groups);
@@ -43,6 +50,7 @@ public sealed record ChangePoint(int After, double G)
     /// clustering is respected, but p cannot fall below 2/C(K, k): confirmation only from K = 8. Null below 2 or above
     /// <see cref="MostGroups"/> groups. Orders are counted over sets of groups, 2^K steps, not K!.
     /// </summary>
+    /// <param name="groups">Counts, a row per group in time order.</param>
     public static double? PermutationP(CountTable groups)
     {
         ArgumentNullException.ThrowIfNull(groups);
@@ -87,7 +95,7 @@ public sealed record ChangePoint(int After, double G)
     /// <summary>G of one sample against the rest of a total, per category.</summary>
     private static double TwoSampleG(int[] part, int[] all)
     {
-        double n = 0, total = 0;
+        int n = 0, total = 0;
         for (var c = 0; c < all.Length; c++)
         {
             n += part[c];
@@ -104,12 +112,10 @@ public sealed record ChangePoint(int After, double G)
         {
             if (all[c] > 0)
             {
-                g += Term(part[c], n * all[c] / total) + Term(all[c] - part[c], (total - n) * all[c] / total);
+                g += HomogeneityTest.Term(part[c], n, all[c], total) + HomogeneityTest.Term(all[c] - part[c], total - n, all[c], total);
             }
         }
 
-        return Math.Max(0, 2 * g);
+        return g;
     }
-
-    private static double Term(double count, double expected) => count == 0 ? 0 : count * Math.Log(count / expected);
 }

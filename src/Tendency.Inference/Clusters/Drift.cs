@@ -15,6 +15,7 @@ public static class Drift
     /// G-test over groups (rows) by categories, and for two categories the exact conditional probability of a G at least as large (ties
     /// within 1e-9 count): what permuting single observations across groups would give. Null for more categories or too many tables.
     /// </summary>
+    /// <param name="groups">Counts, a row per group.</param>
     public static (HomogeneityTest Test, double? ExactP) Homogeneity(CountTable groups)
     {
         ArgumentNullException.ThrowIfNull(groups);
@@ -24,12 +25,13 @@ public static class Drift
     /// <summary>
     /// Parametric bootstrap of both statistics: every group's mix is drawn from Dirichlet(M pooled shares), M = 1/rho - 1, and its counts
     /// from that mix; p = (1 + #{T* &gt;= T}) / (draws + 1). No group-to-group correlation (rho = 0) draws from the pooled shares. Source:
-    /// Davison and Hinkley 1997, ch. 4 [from memory].
+    /// Davison and Hinkley 1997, ch. 4 [from memory]. Both p are 1 without observations.
     /// </summary>
     /// <param name="groups">Counts, a row per group in time order; groups of fewer than 3 should be left out first.</param>
     /// <param name="rho">Within-group correlation, in [0, 1); at least 0.02 is advised.</param>
-    /// <param name="draws">9,999 for print.</param>
+    /// <param name="draws">9,999 for print; at least 1.</param>
     /// <param name="seed">The same seed gives the same p-values.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The correlation is outside [0, 1), or no draw.</exception>
     public static (double HomogeneityP, double ChangeP) Bootstrap(CountTable groups, double rho, int draws, int seed)
     {
         ArgumentNullException.ThrowIfNull(groups);

@@ -1,6 +1,12 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Clusters;
 
-/// <summary>How many independent observations a clustered or weighted sample is worth. Weights are relative: their scale does not matter.</summary>
+/// <summary>
+/// How many independent observations a clustered or weighted sample is worth. Weights are relative: their scale does not matter, nor does
+/// it when they are very small or large. Weights and sizes are finite and 0 or more, correlations numbers: others are refused with an
+/// <see cref="ArgumentOutOfRangeException"/>.
+/// </summary>
 public static class EffectiveSize
 {
     /// <summary>
@@ -11,9 +17,10 @@ public static class EffectiveSize
     {
         ArgumentNullException.ThrowIfNull(weights);
         double sum = 0, squares = 0;
-        foreach (var weight in weights)
+        double[] all = [.. weights];
+        var largest = Largest(all);
+        foreach (var weight in all.Select(weight => weight / largest))
         {
-            CheckWeight(weight);
             sum += weight;
             squares += weight * weight;
         }
@@ -25,7 +32,11 @@ public static class EffectiveSize
     /// Equal weights, groups of the given sizes, correlation <paramref name="rho"/> within a group (cut to [0, 1]):
     /// n / (1 + (m - 1) rho) with m = sum of sizes² / n. Never above n; 0 for no observation.
     /// </summary>
-    public static double OfGroups(IEnumerable<double> sizes, double rho) => OfWeightedGroups(sizes.Select(m => (m, 1.0)), rho);
+    public static double OfGroups(IEnumerable<double> sizes, double rho)
+    {
+        ArgumentNullException.ThrowIfNull(sizes);
+        return OfWeightedGroups(sizes.Select(m => (m, 1.0)), rho);
+    }
 
     /// <summary>
     /// One weight per group: (sum w)² / [(1 - rho) sum w² + rho sum W²], W the total weight of a group, sums over observations. Source:
@@ -37,10 +48,12 @@ public static class EffectiveSize
     {
         ArgumentNullException.ThrowIfNull(groups);
         double sum = 0, squares = 0, groupSquares = 0, count = 0;
-        foreach (var (size, weight) in groups)
+        (double Size, double Weight)[] all = [.. groups];
+        var largest = Largest([.. all.Select(group => group.Weight)]);
+        foreach (var (size, rawWeight) in all)
         {
-            CheckWeight(weight);
-            ArgumentOutOfRangeException.ThrowIfNegative(size);
+            Domain.NotNegative(size);
+            var weight = rawWeight / largest;
             sum += size * weight;
             squares += size * weight * weight;
             groupSquares += size * weight * (size * weight);
@@ -50,7 +63,8 @@ public static class EffectiveSize
         return Combine(sum, squares, groupSquares, rho, count);
     }
 
-    /// <summary>Any weight &gt;= 0 per observation, and the group each belongs to (numbers 0, 1, ...): the same formula.</summary>
+    /// <summary>Any weight &gt;= 0 per observation, and the group each belongs to (any numbers): the same formula. 0 for no observation.</summary>
+    /// <exception cref="ArgumentException">Lengths differ.</exception>
     public static double Of(ReadOnlySpan<double> weights, ReadOnlySpan<int> group, double rho)
     {
         if (weights.Length != group.Length)
@@ -60,13 +74,14 @@ public static class EffectiveSize
 
         double sum = 0, squares = 0, groupSquares = 0, count = 0;
         var totals = new Dictionary<int, double>();
+        var largest = Largest(weights);
         for (var i = 0; i < weights.Length; i++)
         {
-            CheckWeight(weights[i]);
-            sum += weights[i];
-            squares += weights[i] * weights[i];
-            count += weights[i] > 0 ? 1 : 0;
-            totals[group[i]] = totals.GetValueOrDefault(group[i]) + weights[i];
+            var weight = weights[i] / largest;
+            sum += weight;
+            squares += weight * weight;
+            count += weight > 0 ? 1 : 0;
+            totals[group[i]] = totals.GetValueOrDefault(group[i]) + weight;
         }
 
         foreach (var total in totals.Values)
@@ -77,16 +92,23 @@ public static class EffectiveSize
         return Combine(sum, squares, groupSquares, rho, count);
     }
 
-    /// <summary>Recency weight 2^(-age / half-life), both in games; 1 for the newest (age 0).</summary>
+    /// <summary>Recency weight 2^(-age / half-life), both in games; 1 for the newest (age 0), 1 for all when the half-life is infinite.</summary>
+    /// <param name="age">0 or more.</param>
+    /// <param name="halfLife">Above 0.</param>
     public static double RecencyWeight(double age, double halfLife)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(age);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(halfLife);
+        Domain.NotNegative(age);
+        if (!(halfLife > 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(halfLife), halfLife, "A half-life is above 0.");
+        }
+
         return Math.Pow(2, -age / halfLife);
     }
 
     private static double Combine(double sum, double squares, double groupSquares, double rho, double count)
     {
+        Domain.Number(rho);
         if (sum == 0)
         {
             return 0;
@@ -96,11 +118,16 @@ public static class EffectiveSize
         return Math.Min(count, sum * sum / (((1 - used) * squares) + (used * groupSquares)));
     }
 
-    private static void CheckWeight(double weight)
+    // 1 when there is none above 0. Sums of weights divided by it neither overflow nor vanish.
+    private static double Largest(ReadOnlySpan<double> weights)
     {
-        if (!(weight >= 0) || double.IsInfinity(weight))
+        var largest = 0.0;
+        foreach (var weight in weights)
         {
-            throw new ArgumentOutOfRangeException(nameof(weight), weight, "A weight is a finite number, 0 or more.");
+            Domain.NotNegative(weight);
+            largest = Math.Max(largest, weight);
         }
+
+        return largest == 0 ? 1 : largest;
     }
 }

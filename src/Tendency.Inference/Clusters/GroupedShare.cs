@@ -9,17 +9,22 @@ namespace Tendency.Inference.Clusters;
 /// </summary>
 public sealed record GroupedShare
 {
+    /// <param name="groups">Hits and trials of each group.</param>
     public GroupedShare(IEnumerable<GroupCount> groups)
     {
+        ArgumentNullException.ThrowIfNull(groups);
         Groups = [.. groups.Where(group => group.Trials > 0)];
         Hits = Groups.Sum(group => group.Hits);
         Trials = Groups.Sum(group => group.Trials);
     }
 
+    /// <summary>The groups with trials.</summary>
     public IReadOnlyList<GroupCount> Groups { get; }
 
+    /// <summary>Sum over the groups.</summary>
     public double Hits { get; }
 
+    /// <summary>Sum over the groups.</summary>
     public double Trials { get; }
 
     /// <summary>Hits among trials; null without trials.</summary>
@@ -38,8 +43,8 @@ public sealed record GroupedShare
                 return null;
             }
 
-            var p = Hits / Trials;
-            var sum = Groups.Sum(group => (group.Hits - (group.Trials * p)) * (group.Hits - (group.Trials * p)));
+            // Over a common denominator: equal shares of whole numbers then differ by exactly nothing.
+            var sum = Groups.Sum(group => Math.Pow(((group.Hits * Trials) - (group.Trials * Hits)) / Trials, 2));
             return Groups.Count / (Groups.Count - 1.0) * sum / (Trials * Trials);
         }
     }
@@ -47,7 +52,7 @@ public sealed record GroupedShare
     /// <summary>LinearVariance over p(1 - p)/N; null where p is 0 or 1.</summary>
     public double? LinearDesignEffect => Share is > 0 and < 1 ? LinearVariance / (Hits / Trials * (1 - (Hits / Trials)) / Trials) : null;
 
-    /// <summary>Independent observations this is worth under the within-group correlation; 0 without trials, never above them.</summary>
+    /// <summary>Independent observations, a real number, this is worth under the within-group correlation; 0 without trials, never above them.</summary>
     public double EffectiveTrials(double rho) => EffectiveSize.OfGroups(Groups.Select(group => group.Trials), rho);
 
     /// <summary>Wilson's interval on the effective count; [0, 1] without trials. With one group only it says nothing about other groups.</summary>
@@ -63,6 +68,7 @@ public sealed record GroupedShare
     /// </summary>
     public Interval? KornGraubard(double level)
     {
+        Domain.Level(level);
         if (LinearVariance is not > 0 || Trials <= 1)
         {
             return null;

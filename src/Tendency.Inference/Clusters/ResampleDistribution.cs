@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Clusters;
 
 /// <summary>A distribution on finitely many values, rising, with their probabilities (sum 1).</summary>
@@ -11,17 +13,22 @@ public sealed class ResampleDistribution
         StandardDeviation = Math.Sqrt(Values.Zip(Probabilities, (v, p) => (v - Mean) * (v - Mean) * p).Sum());
     }
 
+    /// <summary>Attainable values, rising.</summary>
     public IReadOnlyList<double> Values { get; }
 
+    /// <summary>Probability of each value.</summary>
     public IReadOnlyList<double> Probabilities { get; }
 
+    /// <summary>Mean of the values.</summary>
     public double Mean { get; }
 
+    /// <summary>Their standard deviation, with n in the denominator.</summary>
     public double StandardDeviation { get; }
 
-    /// <summary>Smallest value v with P(T &lt;= v) &gt;= level, to 1e-12.</summary>
+    /// <summary>Smallest value v with P(T &lt;= v) &gt;= level, to 1e-12; the level from 0 to 1.</summary>
     public double Quantile(double level)
     {
+        Domain.Probability(level);
         var sum = 0.0;
         for (var i = 0; i < Values.Count; i++)
         {

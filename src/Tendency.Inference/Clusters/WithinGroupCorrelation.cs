@@ -49,7 +49,11 @@ public sealed record WithinGroupCorrelation(
     public double Usable => Math.Clamp(Math.Max(Estimate ?? 0, Groups <= 4 ? FewGroupsFloor : 0), 0, 1);
 
     /// <summary>One cell alone. Groups without trials are left out.</summary>
-    public static WithinGroupCorrelation OfOneCell(IEnumerable<GroupCount> groups) => Sum([groups], fewestGroups: 1);
+    public static WithinGroupCorrelation OfOneCell(IEnumerable<GroupCount> groups)
+    {
+        ArgumentNullException.ThrowIfNull(groups);
+        return Sum([groups], fewestGroups: 1);
+    }
 
     /// <summary>
     /// Pools disjoint cells, each a list of its groups' counts; groups without trials are left out, and cells with fewer than two groups

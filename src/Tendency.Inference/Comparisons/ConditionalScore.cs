@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Comparisons;
 
 /// <summary>
@@ -35,7 +37,8 @@ public sealed class ConditionalScore
 
     /// <param name="isHit">One label a trial.</param>
     /// <param name="stratum">Stratum of each trial, 0 to <paramref name="strata"/> - 1.</param>
-    /// <exception cref="ArgumentException">Lengths differ.</exception>
+    /// <param name="strata">Number of strata.</param>
+    /// <exception cref="ArgumentException">Lengths differ, or a stratum is outside.</exception>
     public ConditionalScore(bool[] isHit, int[] stratum, int strata)
     {
         ArgumentNullException.ThrowIfNull(isHit);
@@ -43,6 +46,12 @@ public sealed class ConditionalScore
         if (isHit.Length != stratum.Length)
         {
             throw new ArgumentException("Every trial needs a stratum.", nameof(stratum));
+        }
+
+        ArgumentOutOfRangeException.ThrowIfNegative(strata);
+        foreach (var h in stratum)
+        {
+            Domain.Position(h, strata, nameof(stratum));
         }
 
         (_isHit, _stratum, _strata) = (isHit, stratum, strata);
@@ -55,16 +64,22 @@ public sealed class ConditionalScore
 
     /// <summary>Takes a set in: from now on its trials have an effect of their own.</summary>
     /// <param name="trials">Positions of the set's trials, each once.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such trial.</exception>
     public void Add(int[] trials)
     {
+        ArgumentNullException.ThrowIfNull(trials);
+        Check(trials);
         _sets.Add(trials);
         _effects.Add(0);
         Fit();
     }
 
     /// <summary>Signed statistic of a set: hits less those expected, over their standard error; 0 where nothing is left to compare.</summary>
+    /// <param name="trials">Positions of the set's trials, each once.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such trial.</exception>
     public double Z(ReadOnlySpan<int> trials)
     {
+        Check(trials);
         double score = 0, variance = 0;
         Span<double> shared = stackalloc double[_sets.Count];
         var inStratum = new double[_strata];
@@ -93,6 +108,14 @@ public sealed class ConditionalScore
         }
 
         return variance < LeastVariance ? 0 : score / Math.Sqrt(variance);
+    }
+
+    private void Check(ReadOnlySpan<int> trials)
+    {
+        foreach (var i in trials)
+        {
+            Domain.Position(i, _isHit.Length, nameof(trials));
+        }
     }
 
     // Newton's method; the intercepts' block is diagonal, so only the sets' effects need a matrix.

@@ -4,8 +4,9 @@ using Tendency.Inference.Intervals;
 namespace Tendency.Inference.Comparisons;
 
 /// <summary>
-/// Intervals for the difference p1 - p2 of two independent shares, x1 of n1 and x2 of n2, n &gt; 0 (real counts allowed); all within
+/// Intervals for the difference p1 - p2 of two independent shares, x1 of n1 and x2 of n2, as fractions (real counts allowed); all within
 /// [-1, 1], the two samples exchanged mirror the interval. For clustered or weighted samples put effective counts in (Zou and Donner 2008).
+/// All throw <see cref="ArgumentOutOfRangeException"/> unless 0 &lt;= x &lt;= n and 0 &lt; level &lt; 1, the score intervals also for n = 0.
 /// </summary>
 public static class Difference
 {
@@ -16,6 +17,8 @@ public static class Difference
     /// </summary>
     public static Interval Newcombe(double x1, double n1, double x2, double n2, double level)
     {
+        OneProportion.Check(ref x1, n1, level, nameof(x1), nameof(n1));
+        OneProportion.Check(ref x2, n2, level, nameof(x2), nameof(n2));
         var w1 = OneProportion.Wilson(x1, n1, level);
         var w2 = OneProportion.Wilson(x2, n2, level);
         double p1 = n1 == 0 ? 0.5 : x1 / n1, p2 = n2 == 0 ? 0.5 : x2 / n2;
@@ -26,11 +29,11 @@ public static class Difference
     }
 
     /// <summary>
-    /// Miettinen and Nurminen's score interval with the variance factor N/(N - 1). Source: Miettinen and Nurminen 1985,
+    /// Miettinen and Nurminen's score interval with the variance factor N/(N - 1); [-1, 1] where N = n1 + n2 is at most 1. Source: Miettinen and Nurminen 1985,
     /// doi:10.1002/sim.4780040211.
     /// </summary>
     public static Interval MiettinenNurminen(double x1, double n1, double x2, double n2, double level) =>
-        ScoreInterval(x1, n1, x2, n2, level, (n1 + n2) / (n1 + n2 - 1));
+        ScoreInterval(x1, n1, x2, n2, level, n1 + n2 > 1 ? (n1 + n2) / (n1 + n2 - 1) : double.PositiveInfinity);
 
     /// <summary>Mee's score interval: Miettinen and Nurminen's without the factor (Mee 1984) [from memory].</summary>
     public static Interval Mee(double x1, double n1, double x2, double n2, double level) => ScoreInterval(x1, n1, x2, n2, level, 1);
@@ -38,8 +41,8 @@ public static class Difference
     /// <summary>Agresti and Caffo's interval: Wald after adding one hit and one miss to each sample, cut to [-1, 1]. Source: doi:10.1080/00031305.2000.10474560.</summary>
     public static Interval AgrestiCaffo(double x1, double n1, double x2, double n2, double level)
     {
-        OneProportion.Check(ref x1, n1, level);
-        OneProportion.Check(ref x2, n2, level);
+        OneProportion.Check(ref x1, n1, level, nameof(x1), nameof(n1));
+        OneProportion.Check(ref x2, n2, level, nameof(x2), nameof(n2));
         var z = NormalDistribution.CriticalValue(level);
         double p1 = (x1 + 1) / (n1 + 2), p2 = (x2 + 1) / (n2 + 2);
         var half = z * Math.Sqrt((p1 * (1 - p1) / (n1 + 2)) + (p2 * (1 - p2) / (n2 + 2)));
@@ -48,10 +51,15 @@ public static class Difference
 
     private static Interval ScoreInterval(double x1, double n1, double x2, double n2, double level, double factor)
     {
-        OneProportion.Check(ref x1, n1, level);
-        OneProportion.Check(ref x2, n2, level);
-        ArgumentOutOfRangeException.ThrowIfZero(n1);
-        ArgumentOutOfRangeException.ThrowIfZero(n2);
+        OneProportion.Check(ref x1, n1, level, nameof(x1), nameof(n1));
+        OneProportion.Check(ref x2, n2, level, nameof(x2), nameof(n2));
+        Domain.Positive(n1);
+        Domain.Positive(n2);
+        if (double.IsInfinity(factor))
+        {
+            return new Interval(-1, 1);
+        }
+
         var z = NormalDistribution.CriticalValue(level);
         var d = (x1 / n1) - (x2 / n2);
 

@@ -1,3 +1,4 @@
+using Tendency.Inference.Functions;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Comparisons;
@@ -61,13 +62,22 @@ public sealed class FisherTest
     /// <summary>Twice the smaller one-sided mid-P, at most 1.</summary>
     public double MidDoubled => Math.Min(1, 2 * Math.Min(MidLess, MidGreater));
 
-    /// <exception cref="ArgumentOutOfRangeException">A count is negative.</exception>
+    /// <param name="a">First row, first column: hits of the first sample.</param>
+    /// <param name="b">First row, second column: its misses.</param>
+    /// <param name="c">Second row, first column.</param>
+    /// <param name="d">Second row, second column.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A count is negative, or they add up to more than 10 million.</exception>
     public static FisherTest Run(int a, int b, int c, int d)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(a);
         ArgumentOutOfRangeException.ThrowIfNegative(b);
         ArgumentOutOfRangeException.ThrowIfNegative(c);
         ArgumentOutOfRangeException.ThrowIfNegative(d);
+        if ((long)a + b + c + d > StratifiedTest.MostTrials)
+        {
+            throw new ArgumentOutOfRangeException(nameof(a), $"The counts add up to more than {StratifiedTest.MostTrials}.");
+        }
+
         int row = a + b, column = a + c, total = row + c + d;
         int low = Math.Max(0, row - (total - column)), high = Math.Min(row, column);
         var possible = new double[high - low + 1];
@@ -93,10 +103,7 @@ public sealed class FisherTest
     /// <summary>Exact interval for the odds ratio: each one-sided p equals (1 - level)/2; [0, infinity] when only one table is possible.</summary>
     public Interval OddsRatioInterval(double level)
     {
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A confidence level lies strictly between 0 and 1.");
-        }
+        Domain.Level(level);
 
         var tail = (1 - level) / 2;
         var low = position == 0 ? 0 : Math.Exp(Solve(tilt => Tilted(tilt, i => i >= position ? 1 : 0) < tail));

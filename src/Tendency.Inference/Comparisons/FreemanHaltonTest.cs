@@ -5,8 +5,8 @@ namespace Tendency.Inference.Comparisons;
 /// <summary>
 /// Exact test of an r x c table: probability of all tables with the same margins that are at most as likely as the observed one (ties
 /// within 1e-7 relative). Columns are filled one at a time; paths that reach the same row remainders with the same probability are
-/// joined (remainders in any order: the future cannot tell rows apart), and a path is settled as soon as all or none of its completions count. Source: Freeman and Halton 1951,
-/// doi:10.1093/biomet/38.1-2.141; Mehta and Patel 1983, doi:10.1080/01621459.1983.10477989.
+/// joined (remainders in any order: the future cannot tell rows apart), and a path is settled as soon as all or none of its completions
+/// count. Source: Freeman and Halton 1951, doi:10.1093/biomet/38.1-2.141; Mehta and Patel 1983, doi:10.1080/01621459.1983.10477989.
 /// </summary>
 public static class FreemanHaltonTest
 {
@@ -159,6 +159,11 @@ public static class FreemanHaltonTest
         private void Fill(int[] left, int remaining, int row, double length, Action<int[], double> found)
         {
             work++;
+            if (work > LargestWork)
+            {
+                return;
+            }
+
             if (row == left.Length - 1)
             {
                 if (remaining <= left[row])

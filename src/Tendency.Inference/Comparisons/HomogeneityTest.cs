@@ -21,15 +21,19 @@ public sealed record HomogeneityTest(
     double? CramersV,
     double? SmallestExpected)
 {
+    /// <summary>Chi-square tail beyond G; 1 without freedom.</summary>
     public double P => Tail(G);
 
+    /// <summary>Chi-square tail beyond Pearson's.</summary>
     public double PearsonP => Tail(PearsonX2);
 
     /// <summary>G after Williams' correction.</summary>
     public double WilliamsG => G / WilliamsQ;
 
+    /// <summary>Chi-square tail beyond G after Williams' correction.</summary>
     public double WilliamsP => Tail(WilliamsG);
 
+    /// <param name="table">Samples by categories; it may be empty.</param>
     public static HomogeneityTest Run(CountTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
@@ -42,10 +46,10 @@ public sealed record HomogeneityTest(
             for (var c = 0; c < full.Columns; c++)
             {
                 var expected = rows[r] * (double)columns[c] / n;
-                var observed = full[r, c];
+                var gap = Gap(full[r, c], rows[r], columns[c], full.Total);
                 smallest = Math.Min(smallest, expected);
-                g += observed == 0 ? 0 : 2 * observed * Math.Log(observed / expected);
-                x2 += (observed - expected) * (observed - expected) / expected;
+                g += Term(full[r, c], rows[r], columns[c], full.Total);
+                x2 += gap * gap / expected;
             }
         }
 
@@ -58,13 +62,27 @@ public sealed record HomogeneityTest(
 
         var q = 1 + (((n * rows.Sum(t => 1.0 / t)) - 1) * ((n * columns.Sum(t => 1.0 / t)) - 1) / (6 * n * freedom));
         var v = Math.Sqrt(x2 / (n * (Math.Min(full.Rows, full.Columns) - 1)));
-        return new HomogeneityTest(Math.Max(0, g), freedom, x2, q, v, least);
+        return new HomogeneityTest(g, freedom, x2, q, v, least);
     }
 
     /// <summary>
-    /// P by shuffling observations among the rows: (1 + #{G* &gt;= G}) / (draws + 1), both margins fixed. For tables whose smallest expected
-    /// count is below 5; the observations must still be independent.
+    /// One cell's part of G, 2 (O ln(O/E) - O + E), 0 or more: over a table O - E adds up to nothing, and near independence, where the
+    /// plain terms cancel, these keep their digits.
     /// </summary>
+    internal static double Term(int observed, int row, int column, int total) =>
+        2 * GammaFunction.Deviance(observed, row * (double)column / total, Gap(observed, row, column, total));
+
+    // O - E, its numerator exact in integers.
+    private static double Gap(int observed, int row, int column, int total) =>
+        (((long)observed * total) - ((long)row * column)) / (double)total;
+
+    /// <summary>
+    /// P by shuffling observations among the rows: (1 + #{G* &gt;= G}) / (draws + 1), both margins fixed. For tables whose smallest expected
+    /// count is below 5; the observations must still be independent. 1 for a table with one row or column left.
+    /// </summary>
+    /// <param name="table">Samples by categories.</param>
+    /// <param name="draws">Number of shuffles, at least 1.</param>
+    /// <param name="seed">The same seed gives the same p.</param>
     public static double PermutationP(CountTable table, int draws, int seed)
     {
         ArgumentNullException.ThrowIfNull(table);

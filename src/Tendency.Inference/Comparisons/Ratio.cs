@@ -5,13 +5,14 @@ namespace Tendency.Inference.Comparisons;
 
 /// <summary>
 /// Intervals for the ratio p1/p2 of two independent shares, x1 of n1 and x2 of n2, n &gt; 0 (real counts allowed). x1 = 0 gives low = 0,
-/// x2 = 0 gives high = infinity; with both 0 the ratio is undefined and the interval is [0, infinity].
+/// x2 = 0 gives high = infinity; with both 0 the ratio is undefined and the interval is [0, infinity]. All throw
+/// <see cref="ArgumentOutOfRangeException"/> unless n &gt; 0, 0 &lt;= x &lt;= n and 0 &lt; level &lt; 1.
 /// </summary>
 public static class Ratio
 {
-    /// <summary>Score interval with the variance factor N/(N - 1). Source: Miettinen and Nurminen 1985, doi:10.1002/sim.4780040211.</summary>
+    /// <summary>Score interval with the variance factor N/(N - 1); [0, infinity] where N = n1 + n2 is at most 1. Source: Miettinen and Nurminen 1985, doi:10.1002/sim.4780040211.</summary>
     public static Interval MiettinenNurminen(double x1, double n1, double x2, double n2, double level) =>
-        ScoreInterval(x1, n1, x2, n2, level, (n1 + n2) / (n1 + n2 - 1));
+        ScoreInterval(x1, n1, x2, n2, level, n1 + n2 > 1 ? (n1 + n2) / (n1 + n2 - 1) : double.PositiveInfinity);
 
     /// <summary>Score interval without the factor. Source: Koopman 1984, doi:10.2307/2531405.</summary>
     public static Interval Koopman(double x1, double n1, double x2, double n2, double level) => ScoreInterval(x1, n1, x2, n2, level, 1);
@@ -34,7 +35,7 @@ public static class Ratio
     private static Interval ScoreInterval(double x1, double n1, double x2, double n2, double level, double factor)
     {
         Check(ref x1, n1, ref x2, n2, level);
-        if (x1 == 0 && x2 == 0)
+        if ((x1 == 0 && x2 == 0) || double.IsInfinity(factor))
         {
             return new Interval(0, double.PositiveInfinity);
         }
@@ -84,9 +85,9 @@ public static class Ratio
 
     private static void Check(ref double x1, double n1, ref double x2, double n2, double level)
     {
-        OneProportion.Check(ref x1, n1, level);
-        OneProportion.Check(ref x2, n2, level);
-        ArgumentOutOfRangeException.ThrowIfZero(n1);
-        ArgumentOutOfRangeException.ThrowIfZero(n2);
+        OneProportion.Check(ref x1, n1, level, nameof(x1), nameof(n1));
+        OneProportion.Check(ref x2, n2, level, nameof(x2), nameof(n2));
+        Domain.Positive(n1);
+        Domain.Positive(n2);
     }
 }

@@ -12,12 +12,15 @@ public static class StratifiedTest
     /// <summary>Tables whose probabilities differ by less than this share count as tied with the observed one (R's rule).</summary>
     internal const double TieTolerance = 1e-7;
 
+    /// <summary>Most trials an exact test takes: its distribution has a number for every possible count.</summary>
+    internal const int MostTrials = 10_000_000;
+
     /// <summary>
     /// Per stratum h: <paramref name="hits"/> of the <paramref name="cell"/> trials in the cell; <paramref name="totalHits"/> of all
     /// <paramref name="total"/> trials, the cell's included. The four spans are of one length; empty strata are allowed. A cell that could
     /// not have come out otherwise (V = 0) gets p = 1 and Z = 0. Cost: proportional to the product of cell size and largest stratum.
     /// </summary>
-    /// <exception cref="ArgumentException">Lengths differ, or a stratum's counts contradict each other.</exception>
+    /// <exception cref="ArgumentException">Lengths differ, a stratum's counts contradict each other, or more than 10 million trials.</exception>
     public static StratifiedResult Run(ReadOnlySpan<int> hits, ReadOnlySpan<int> cell, ReadOnlySpan<int> totalHits, ReadOnlySpan<int> total)
     {
         if (hits.Length != cell.Length || hits.Length != totalHits.Length || hits.Length != total.Length)
@@ -27,11 +30,18 @@ public static class StratifiedTest
 
         int observed = 0, lowest = 0, span = 0, widest = 0;
         double expected = 0, variance = 0;
+        var trials = 0L;
         for (var h = 0; h < hits.Length; h++)
         {
             int n = cell[h], x = totalHits[h], all = total[h];
+            trials += Math.Max(0, all);
+            if (n < 0 || x < 0 || n > all || x > all || trials > MostTrials)
+            {
+                throw new ArgumentException($"Stratum {h}: {n} in the cell and {x} hits do not fit {all} trials, or there are more than {MostTrials}.", nameof(total));
+            }
+
             int low = Math.Max(0, n - (all - x)), high = Math.Min(n, x);
-            if (n < 0 || x < 0 || n > all || x > all || hits[h] < low || hits[h] > high)
+            if (hits[h] < low || hits[h] > high)
             {
                 throw new ArgumentException($"Stratum {h}: {hits[h]} hits of {n} in the cell do not fit {x} hits of {all}.", nameof(hits));
             }

@@ -19,12 +19,15 @@ public sealed class BaggedTrees
 
     private readonly Node[] _trees;
 
-    private BaggedTrees(Node[] trees) => _trees = trees;
+    private readonly int _features;
+
+    private BaggedTrees(Node[] trees, int features) => (_trees, _features) = (trees, features);
 
     /// <param name="features">One row per observation, all of one length; finite numbers.</param>
     /// <param name="hit">What happened.</param>
-    /// <param name="trees">How many trees.</param>
+    /// <param name="trees">How many trees, at least 1.</param>
     /// <param name="seed">The same seed grows the same trees.</param>
+    /// <exception cref="ArgumentException">No observation or feature, lengths differ, a feature is not finite, or no tree.</exception>
     public static BaggedTrees Fit(IReadOnlyList<double[]> features, IReadOnlyList<bool> hit, int trees, int seed)
     {
         ArgumentNullException.ThrowIfNull(features);
@@ -34,13 +37,27 @@ public sealed class BaggedTrees
             throw new ArgumentException("Trees need at least one observation, each with its outcome.", nameof(features));
         }
 
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(trees);
+        if (features[0] is not { Length: > 0 } || features.Any(row => row is null || row.Length != features[0].Length || !row.All(double.IsFinite)))
+        {
+            throw new ArgumentException("Every observation needs the same features, at least one, all finite numbers.", nameof(features));
+        }
+
         var grower = new Grower(features, hit, new Random(seed));
-        return new BaggedTrees([.. Enumerable.Range(0, trees).Select(_ => grower.Grow())]);
+        return new BaggedTrees([.. Enumerable.Range(0, trees).Select(_ => grower.Grow())], features[0].Length);
     }
 
-    /// <summary>Mean over the trees, strictly inside (0, 1).</summary>
+    /// <summary>Probability of a hit: mean over the trees, strictly inside (0, 1).</summary>
+    /// <param name="features">As many as each observation had.</param>
+    /// <exception cref="ArgumentException">There are more or fewer.</exception>
     public double Probability(IReadOnlyList<double> features)
     {
+        ArgumentNullException.ThrowIfNull(features);
+        if (features.Count != _features)
+        {
+            throw new ArgumentException($"The trees know {_features} features, got {features.Count}.", nameof(features));
+        }
+
         var sum = 0.0;
         foreach (var tree in _trees)
         {

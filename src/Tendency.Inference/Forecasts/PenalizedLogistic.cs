@@ -1,4 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
+using Tendency.Inference.Functions;
 
 namespace Tendency.Inference.Forecasts;
 
@@ -21,14 +22,23 @@ public sealed class PenalizedLogistic
     /// <param name="features">One row per observation, all of one length; include a constant 1 for an intercept.</param>
     /// <param name="hit">What happened.</param>
     /// <param name="expected">Prior mean of each coefficient.</param>
-    /// <param name="precision">1 / prior variance of each coefficient, &gt; 0; so the mode exists for any data, also none.</param>
+    /// <param name="precision">1 / prior variance of each coefficient, finite and above 0; so the mode exists for any data, also none.</param>
+    /// <exception cref="ArgumentException">Lengths differ, a number is not finite, or a precision not positive.</exception>
     public static PenalizedLogistic Fit(IReadOnlyList<double[]> features, IReadOnlyList<bool> hit, IReadOnlyList<double> expected, IReadOnlyList<double> precision)
     {
         ArgumentNullException.ThrowIfNull(features);
+        ArgumentNullException.ThrowIfNull(hit);
         ArgumentNullException.ThrowIfNull(expected);
-        if (features.Count != hit.Count || expected.Count != precision.Count || features.Any(row => row.Length != expected.Count) || precision.Any(p => !(p > 0)))
+        ArgumentNullException.ThrowIfNull(precision);
+        if (features.Count != hit.Count || expected.Count != precision.Count || features.Any(row => row is null || row.Length != expected.Count || !row.All(double.IsFinite)))
         {
-            throw new ArgumentException("Every observation needs an outcome, every feature a prior mean and a positive precision.", nameof(features));
+            throw new ArgumentException("Every observation needs an outcome and finite features, every feature a prior mean and a precision.", nameof(features));
+        }
+
+        for (var j = 0; j < expected.Count; j++)
+        {
+            Domain.Finite(expected[j], nameof(expected));
+            Domain.Positive(precision[j], nameof(precision));
         }
 
         var observations = features.Select((row, i) => new Observation(row, hit[i])).ToArray();
@@ -66,9 +76,16 @@ public sealed class PenalizedLogistic
         return new PenalizedLogistic(beta);
     }
 
-    /// <summary>Probability of a hit, strictly inside (0, 1) for finite features.</summary>
+    /// <summary>Probability of a hit, inside (0, 1) for finite features; 0 or 1 only by rounding.</summary>
+    /// <param name="features">One per coefficient.</param>
+    /// <exception cref="ArgumentException">There are more or fewer.</exception>
     public double Probability(ReadOnlySpan<double> features)
     {
+        if (features.Length != _coefficients.Length)
+        {
+            throw new ArgumentException($"The model has {_coefficients.Length} coefficients, got {features.Length} features.", nameof(features));
+        }
+
         var score = 0.0;
         for (var j = 0; j < features.Length; j++)
         {

@@ -1,18 +1,29 @@
 namespace Tendency.Inference.Functions;
 
-/// <summary>Chi-square distribution with real degrees of freedom &gt; 0; both tails to 1e-12 relative.</summary>
+/// <summary>
+/// Chi-square distribution with finite real degrees of freedom df &gt; 0, at x from 0 to infinity; both tails to 1e-12 relative. Throws
+/// <see cref="ArgumentOutOfRangeException"/> outside. Source: Abramowitz and Stegun 26.4.19 [from memory].
+/// </summary>
 public static class ChiSquared
 {
-    /// <summary>P(X &lt;= x).</summary>
-    public static double Lower(double df, double x) => IncompleteGamma.Lower(df / 2, x / 2);
+    /// <summary>P(X &lt;= x): 0 at 0, 1 at infinity.</summary>
+    public static double Lower(double df, double x)
+    {
+        Check(df, x);
+        return IncompleteGamma.Lower(df / 2, x / 2);
+    }
 
     /// <summary>P(X &gt; x), computed as such: right in the far tail, where subtracting from 1 gives 0.</summary>
-    public static double Upper(double df, double x) => IncompleteGamma.Upper(df / 2, x / 2);
+    public static double Upper(double df, double x)
+    {
+        Check(df, x);
+        return IncompleteGamma.Upper(df / 2, x / 2);
+    }
 
     /// <summary>The x with P(X &gt; x) = p, 0 &lt; p &lt; 1. One degree of freedom: the square of a normal quantile.</summary>
     public static double UpperQuantile(double df, double p)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(df);
+        Domain.Positive(df);
         if (!(p > 0 && p < 1))
         {
             throw new ArgumentOutOfRangeException(nameof(p), p, "The tail probability lies strictly between 0 and 1.");
@@ -58,6 +69,15 @@ public static class ChiSquared
         }
 
         return Math.Exp(t);
+    }
+
+    private static void Check(double df, double x)
+    {
+        Domain.Positive(df);
+        if (!(x >= 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(x), x, "A chi-square is 0 or more.");
+        }
     }
 
     private static double Density(double df, double x)

@@ -1,7 +1,7 @@
 namespace Tendency.Inference.Functions;
 
 /// <summary>
-/// Logarithm of the gamma function and its derivatives for x &gt; 0. Relative error below 1e-13; near the zeros of a function the
+/// Logarithm of the gamma function and its derivatives for finite x &gt; 0; other x are refused. Relative error below 1e-13; near the zeros of a function the
 /// absolute error is below 1e-15. MathNet's log-gamma loses digits near 1 and 2, where likelihoods of small counts live.
 /// Source: Abramowitz and Stegun 6.1.33, 6.1.41, 6.3.18 and 6.4.12 (doi:10.1119/1.15378) [from memory].
 /// </summary>
@@ -32,7 +32,7 @@ public static class GammaFunction
     /// <summary>Natural logarithm of the gamma function of <paramref name="x"/> &gt; 0; exactly 0 at 1 and 2.</summary>
     public static double Log(double x)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(x);
+        Domain.Positive(x);
         switch (x)
         {
             case >= 15:
@@ -53,7 +53,7 @@ public static class GammaFunction
         return LogAboutTwo(x - 2) + Math.Log(product);
     }
 
-    /// <summary>Logarithm of n!, from a table for n below 1024.</summary>
+    /// <summary>Logarithm of n!, n &gt;= 0, from a table for n below 1024.</summary>
     public static double LogFactorial(int n)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(n);
@@ -61,12 +61,20 @@ public static class GammaFunction
     }
 
     /// <summary>Logarithm of the binomial coefficient n over k, 0 &lt;= k &lt;= n.</summary>
-    public static double LogChoose(int n, int k) => LogFactorial(n) - LogFactorial(k) - LogFactorial(n - k);
+    public static double LogChoose(int n, int k)
+    {
+        if (k < 0 || k > n)
+        {
+            throw new ArgumentOutOfRangeException(nameof(k), k, $"From {n} things 0 to {n} can be chosen.");
+        }
 
-    /// <summary>First derivative of log-gamma.</summary>
+        return LogFactorial(n) - LogFactorial(k) - LogFactorial(n - k);
+    }
+
+    /// <summary>First derivative of log-gamma; -infinity where 1/x leaves the doubles.</summary>
     public static double Digamma(double x)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(x);
+        Domain.Positive(x);
         var shift = 0.0;
         while (x < 12)
         {
@@ -79,10 +87,10 @@ public static class GammaFunction
         return Math.Log(x) - (0.5 / x) - series - shift;
     }
 
-    /// <summary>Second derivative of log-gamma.</summary>
+    /// <summary>Second derivative of log-gamma; infinity where 1/x² leaves the doubles.</summary>
     public static double Trigamma(double x)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(x);
+        Domain.Positive(x);
         var shift = 0.0;
         while (x < 15)
         {
@@ -112,15 +120,18 @@ public static class GammaFunction
     }
 
     /// <summary>Deviance part x log(x/m) + m - x of a Poisson density with mean m, without cancellation near x = m (Loader 2000).</summary>
-    internal static double Deviance(double x, double mean)
+    internal static double Deviance(double x, double mean) => Deviance(x, mean, x - mean);
+
+    /// <summary>The same with x - m handed in, for where it is known more precisely than the mean is; 0 log 0 = 0.</summary>
+    internal static double Deviance(double x, double mean, double gap)
     {
-        if (Math.Abs(x - mean) >= 0.1 * (x + mean))
+        if (Math.Abs(gap) >= 0.1 * (x + mean))
         {
-            return (x * Math.Log(x / mean)) + mean - x;
+            return (x == 0 ? 0 : x * Math.Log(x / mean)) - gap;
         }
 
-        var v = (x - mean) / (x + mean);
-        var sum = (x - mean) * v;
+        var v = gap / (x + mean);
+        var sum = gap * v;
         var term = 2 * x * v;
         for (var j = 1; j < 1000; j++)
         {

@@ -2,17 +2,25 @@ namespace Tendency.Inference.Functions;
 
 /// <summary>
 /// Regularised incomplete gamma function, both tails computed as such (relative error below 1e-12): series below a + 1, Lentz's
-/// continued fraction above. Source: Abramowitz and Stegun 6.5.29 and 6.5.31; Press et al., Numerical Recipes, sec. 6.2 [from memory].
+/// continued fraction above. Throws <see cref="ArgumentOutOfRangeException"/> unless a is finite and above 0 and x is 0 or more. Source: Abramowitz and Stegun 6.5.29 and 6.5.31; Press et al., Numerical Recipes, sec. 6.2 [from memory].
 /// </summary>
 public static class IncompleteGamma
 {
     private const double Tiny = 1e-300;
 
     /// <summary>P(a, x) for a &gt; 0, x &gt;= 0 (0 at x = 0, 1 at infinity).</summary>
-    public static double Lower(double a, double x) => x < a + 1 ? Series(a, x) : 1 - Fraction(a, x);
+    public static double Lower(double a, double x)
+    {
+        Check(a, x);
+        return x < a + 1 ? Series(a, x) : 1 - Fraction(a, x);
+    }
 
     /// <summary>Q(a, x) = 1 - P(a, x), without cancellation in the far tail.</summary>
-    public static double Upper(double a, double x) => x < a + 1 ? 1 - Series(a, x) : Fraction(a, x);
+    public static double Upper(double a, double x)
+    {
+        Check(a, x);
+        return x < a + 1 ? 1 - Series(a, x) : Fraction(a, x);
+    }
 
     // x^a e^-x / Gamma(a + 1)
     private static double Density(double a, double x) =>
@@ -20,7 +28,6 @@ public static class IncompleteGamma
 
     private static double Series(double a, double x)
     {
-        Check(a, x);
         if (x == 0)
         {
             return 0;
@@ -38,7 +45,6 @@ public static class IncompleteGamma
 
     private static double Fraction(double a, double x)
     {
-        Check(a, x);
         if (double.IsPositiveInfinity(x))
         {
             return 0;
@@ -70,7 +76,10 @@ public static class IncompleteGamma
 
     private static void Check(double a, double x)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(a);
-        ArgumentOutOfRangeException.ThrowIfNegative(x);
+        Domain.Positive(a);
+        if (!(x >= 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(x), x, "The point is 0 or more.");
+        }
     }
 }

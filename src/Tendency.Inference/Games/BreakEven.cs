@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Games;
 
 /// <summary>Which of two options is at least as good, against a mix of two things.</summary>
@@ -22,9 +24,14 @@ public enum Better
 /// <param name="FirstLeadsAbove">Where there is one: whether the first option is better above the share.</param>
 public sealed record BreakEven(double? Share, Better Better, bool FirstLeadsAbove)
 {
-    /// <summary>Values of the first option against things 1 and 2, then of the second option; larger is better.</summary>
+    /// <summary>Values of the first option against things 1 and 2, then of the second option, in one unit; larger is better.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
     public static BreakEven Of(double first1, double first2, double second1, double second2)
     {
+        Domain.Finite(first1);
+        Domain.Finite(first2);
+        Domain.Finite(second1);
+        Domain.Finite(second2);
         double lead1 = first1 - second1, lead2 = first2 - second2;
         if (Math.Sign(lead1) * Math.Sign(lead2) < 0)
         {

@@ -1,3 +1,4 @@
+using Tendency.Inference.Functions;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Games;
@@ -12,10 +13,19 @@ public sealed record BreakEvenRange(double Chance, Interval? Range)
     /// <param name="second">Index of the second option.</param>
     /// <param name="firstLeadsAbove">The direction: whether the first option is the better one above the share.</param>
     /// <param name="level">Of the range, in (0, 1).</param>
+    /// <exception cref="ArgumentException">No draw, no such option, or a level outside.</exception>
     public static BreakEvenRange Of(SplitValues values, int first, int second, bool firstLeadsAbove, double level)
     {
         ArgumentNullException.ThrowIfNull(values);
+        Domain.Position(first, values.Inside.Count);
+        Domain.Position(second, values.Inside.Count);
+        Domain.Level(level);
         var draws = values.Inside[first].Length;
+        if (draws == 0)
+        {
+            throw new ArgumentException("A range needs at least one draw.", nameof(values));
+        }
+
         var shares = new List<double>(draws);
         for (var d = 0; d < draws; d++)
         {

@@ -17,7 +17,7 @@ internal static class DrawTable
 
     /// <summary>Values of Beta(a, b), rising. The density of the log-odds is smooth and has one peak for every a, b &gt; 0.</summary>
     public static double[] Beta(double a, double b) => Build(
-        t => -(a * Math.Log(1 + Math.Exp(-t))) - (b * Math.Log(1 + Math.Exp(t))),
+        t => -(a * LogOnePlusExp(-t)) - (b * LogOnePlusExp(t)),
         Math.Log(a / b),
         Math.Sqrt((1 / a) + (1 / b)),
         t => 1 / (1 + Math.Exp(-t)),
@@ -28,8 +28,12 @@ internal static class DrawTable
     public static double[] Gamma(double shape) => Build(
         t => (shape * t) - Math.Exp(t), Math.Log(shape), 1 / Math.Sqrt(shape), Math.Exp, shape, double.PositiveInfinity);
 
-    /// <summary>Values of U^power for an even U on [0, 1]; a gamma of a shape under 1 is one of shape + 1 times U^(1 / shape).</summary>
-    public static double[] EvenToThe(double power) => [.. Enumerable.Range(0, Size).Select(k => Math.Pow((k + 0.5) / Size, power))];
+    /// <summary>Values of U^power for an even U on [0, 1], never quite 0 so that a mix always has a sum; a gamma of a shape under 1 is one of shape + 1 times U^(1 / shape).</summary>
+    public static double[] EvenToThe(double power) =>
+        [.. Enumerable.Range(0, Size).Select(k => Math.Max(1e-300, Math.Pow((k + 0.5) / Size, power)))];
+
+    // Far out the exponential leaves the doubles.
+    private static double LogOnePlusExp(double t) => t > 700 ? t : Math.Log(1 + Math.Exp(t));
 
     private static double[] Build(
         Func<double, double> logDensity, double peak, double spread, Func<double, double> value, double mean, double most)

@@ -16,18 +16,22 @@ public sealed record MatrixGame(
     double Maximin,
     double Minimax)
 {
+    // Products of two payoffs stay in the doubles.
+    private const double LargestPayoff = 1e100;
+
     /// <summary>Whether pure strategies are optimal.</summary>
     public bool HasSaddle => Maximin == Minimax;
 
     /// <summary>Saddle point first; then the closed form of the 2 x 2 game; else linear programming.</summary>
-    /// <exception cref="ArgumentException">No row or column, or a payoff that is not finite.</exception>
+    /// <param name="payoff">To the row player, a row per choice of his; of at most 1e100 in size.</param>
+    /// <exception cref="ArgumentException">No row or column, or a payoff that is not a number of that size.</exception>
     public static MatrixGame Solve(double[,] payoff)
     {
         ArgumentNullException.ThrowIfNull(payoff);
         int rows = payoff.GetLength(0), columns = payoff.GetLength(1);
-        if (rows == 0 || columns == 0 || payoff.Cast<double>().Any(value => !double.IsFinite(value)))
+        if (rows == 0 || columns == 0 || payoff.Cast<double>().Any(value => !(Math.Abs(value) <= LargestPayoff)))
         {
-            throw new ArgumentException("A game needs at least one row and column of finite payoffs.", nameof(payoff));
+            throw new ArgumentException($"A game needs at least one row and column of payoffs, none beyond {LargestPayoff}.", nameof(payoff));
         }
 
         double[] worst = [.. Enumerable.Range(0, rows).Select(r => Enumerable.Range(0, columns).Min(c => payoff[r, c]))];

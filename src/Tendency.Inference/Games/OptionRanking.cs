@@ -1,3 +1,4 @@
+using Tendency.Inference.Functions;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Games;
@@ -10,7 +11,10 @@ namespace Tendency.Inference.Games;
 /// <param name="LossError">Monte Carlo standard error of ExpectedLoss.</param>
 public sealed record RankedOption(double Mean, Interval Range, double BestChance, double ExpectedLoss, double LossError);
 
-/// <summary>Ranks options against one uncertain mix by joint draws: the mix is the same for all options in every draw.</summary>
+/// <summary>
+/// Ranks options against one uncertain mix by joint draws: the mix is the same for all options in every draw. Source: expected loss of a
+/// choice, DeGroot 1970, Optimal Statistical Decisions, ch. 8 [from memory].
+/// </summary>
 public static class OptionRanking
 {
     private const int MostSorted = 20_000;
@@ -19,13 +23,14 @@ public static class OptionRanking
     private const int Block = 512;
 
     /// <summary>
-    /// One result per option, in their order. Choose the smallest expected loss; below a chance of 0.6 call no clear winner.
+    /// One result per option, in their order, in the unit of the rates (a fraction); none for no option. Choose the smallest expected loss; below a chance of 0.6 call no clear winner.
     /// </summary>
     /// <param name="options">All against the same things.</param>
     /// <param name="mixWeights">Dirichlet weights of the mix: counts plus prior, all positive.</param>
-    /// <param name="rangeLevel">Level of the range, e.g. 0.8.</param>
-    /// <param name="draws">100,000 for print: a chance is then known to 0.002.</param>
+    /// <param name="rangeLevel">Level of the range, e.g. 0.8, in (0, 1).</param>
+    /// <param name="draws">100,000 for print: a chance is then known to 0.002; at least 1.</param>
     /// <param name="seed">The same seed gives the same ranking.</param>
+    /// <exception cref="ArgumentException">Options against different numbers of things, a weight not positive, or a number outside its range.</exception>
     public static IReadOnlyList<RankedOption> Simulate(
         IReadOnlyList<UncertainOption> options, IReadOnlyList<double> mixWeights, double rangeLevel, int draws, int seed) =>
         Simulate(new RateTables(options), mixWeights, rangeLevel, draws, seed);
@@ -35,6 +40,8 @@ public static class OptionRanking
         RateTables tables, IReadOnlyList<double> mixWeights, double rangeLevel, int draws, int seed)
     {
         ArgumentNullException.ThrowIfNull(tables);
+        ArgumentNullException.ThrowIfNull(mixWeights);
+        Domain.Level(rangeLevel);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(draws);
         var options = tables.Options;
         foreach (var option in options)

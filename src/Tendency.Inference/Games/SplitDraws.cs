@@ -15,6 +15,7 @@ public static class SplitDraws
     /// <param name="draws">Draws, the same mix for all options and splits.</param>
     /// <param name="seed">The same seed gives the same draws.</param>
     /// <returns>One result a split, in their order.</returns>
+    /// <exception cref="ArgumentException">Lengths do not fit the options, a weight is not positive, or no draw.</exception>
     public static IReadOnlyList<SplitValues> Simulate(
         RateTables tables, IReadOnlyList<double> mixWeights, IReadOnlyList<IReadOnlyList<bool>> splits, bool ratesVary, int draws, int seed)
     {
@@ -22,9 +23,10 @@ public static class SplitDraws
         ArgumentNullException.ThrowIfNull(splits);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(draws);
         ArgumentNullException.ThrowIfNull(mixWeights);
-        foreach (var option in tables.Options)
+        UncertainOption.CheckMix(mixWeights, tables.Options is [var first, ..] ? first.A.Count : mixWeights.Count);
+        if (mixWeights.Count == 0 || splits.Any(split => split is null || split.Count != mixWeights.Count))
         {
-            UncertainOption.CheckMix(mixWeights, option.A.Count);
+            throw new ArgumentException($"A split says of each of the {mixWeights.Count} things whether it is inside, and there is at least one.", nameof(splits));
         }
 
         var random = new RandomBits(seed);

@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Games;
 
 /// <summary>
@@ -6,30 +8,46 @@ namespace Tendency.Inference.Games;
 /// </summary>
 public sealed record UncertainOption
 {
-    /// <param name="a">Successes plus prior successes against each thing, &gt; 0.</param>
-    /// <param name="b">Failures plus prior failures, &gt; 0.</param>
+    /// <summary>Largest shape and mix weight: as many observations as settle anything.</summary>
+    private const double Largest = 1e9;
+
+    /// <param name="a">Successes plus prior successes against each thing, above 0 and at most 1e9.</param>
+    /// <param name="b">Failures plus prior failures, likewise.</param>
+    /// <exception cref="ArgumentException">Lengths differ, nothing to stand against, or a shape outside its range.</exception>
     public UncertainOption(IReadOnlyList<double> a, IReadOnlyList<double> b)
     {
         ArgumentNullException.ThrowIfNull(a);
         ArgumentNullException.ThrowIfNull(b);
-        if (a.Count == 0 || a.Count != b.Count || a.Concat(b).Any(shape => !(shape > 0)))
+        if (a.Count == 0 || a.Count != b.Count)
         {
-            throw new ArgumentException("An option needs two positive shapes for each thing.", nameof(a));
+            throw new ArgumentException($"An option needs two shapes for each thing, and at least one thing: {a.Count} and {b.Count}.", nameof(a));
         }
+
+        CheckShapes(a, nameof(a));
+        CheckShapes(b, nameof(b));
 
         (A, B) = (a, b);
     }
 
+    /// <summary>Successes plus prior successes, a thing each.</summary>
     public IReadOnlyList<double> A { get; }
 
+    /// <summary>Failures plus prior failures, a thing each.</summary>
     public IReadOnlyList<double> B { get; }
 
     /// <summary>Mean success rate against thing <paramref name="s"/>.</summary>
-    public double Mean(int s) => A[s] / (A[s] + B[s]);
+    public double Mean(int s)
+    {
+        Domain.Position(s, A.Count);
+        return A[s] / (A[s] + B[s]);
+    }
 
     /// <summary>
     /// Mean and standard deviation of V, exact, from E[pi_s pi_t] = m_s (m_t + [s = t]) / (T (T + 1)) with T the sum of the mix weights m.
+    /// Fractions. Source: moments of the Dirichlet distribution, Gelman and others, Bayesian Data Analysis, 3rd ed., app. A [from memory].
     /// </summary>
+    /// <param name="mixWeights">Dirichlet weight of each thing: counts plus prior, above 0 and at most 1e9.</param>
+    /// <exception cref="ArgumentException">Not one weight a thing, or one outside its range.</exception>
     public (double Mean, double StandardDeviation) Against(IReadOnlyList<double> mixWeights)
     {
         CheckMix(mixWeights, A.Count);
@@ -56,9 +74,22 @@ public sealed record UncertainOption
     internal static void CheckMix(IReadOnlyList<double> mixWeights, int things)
     {
         ArgumentNullException.ThrowIfNull(mixWeights);
-        if (mixWeights.Count != things || mixWeights.Any(weight => !(weight > 0)))
+        if (mixWeights.Count != things)
         {
-            throw new ArgumentException($"The mix needs {things} positive weights.", nameof(mixWeights));
+            throw new ArgumentException($"The mix needs {things} weights, got {mixWeights.Count}.", nameof(mixWeights));
+        }
+
+        CheckShapes(mixWeights, nameof(mixWeights));
+    }
+
+    internal static void CheckShapes(IEnumerable<double> shapes, string name)
+    {
+        foreach (var shape in shapes)
+        {
+            if (!(shape > 0 && shape <= Largest))
+            {
+                throw new ArgumentOutOfRangeException(name, shape, $"It must be above 0 and at most {Largest}.");
+            }
         }
     }
 }

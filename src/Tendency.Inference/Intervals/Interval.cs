@@ -17,13 +17,16 @@ public readonly record struct Interval
         High = high;
     }
 
+    /// <summary>Lower limit, possibly negative infinity.</summary>
     public double Low { get; }
 
+    /// <summary>Upper limit, possibly infinity.</summary>
     public double High { get; }
 
+    /// <summary>High less Low; 0 for a point.</summary>
     public double Width => High - Low;
 
-    /// <summary>Whether <paramref name="value"/> lies inside, limits included.</summary>
+    /// <summary>Whether <paramref name="value"/> lies inside, limits included; no for NaN.</summary>
     public bool Contains(double value) => value >= Low && value <= High;
 
     /// <summary>The same interval cut to the range of a share, 0 to 1.</summary>

@@ -5,16 +5,21 @@ namespace Tendency.Inference.Intervals;
 /// <summary>Interval of a mean of independent values.</summary>
 public static class OneMean
 {
-    /// <summary>mean ± t s/√n with n − 1 degrees of freedom (Student 1908, doi:10.1093/biomet/6.1.1). Of width 0 where all values are equal.</summary>
-    /// <param name="values">At least two.</param>
+    /// <summary>
+    /// mean ± t s/√n with n − 1 degrees of freedom, in the values' unit. Of width 0 where all values are equal. Source: Student 1908,
+    /// doi:10.1093/biomet/6.1.1.
+    /// </summary>
+    /// <param name="values">At least two finite numbers.</param>
     /// <param name="level">In (0, 1).</param>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than two values, one that is not finite, or a level outside.</exception>
     public static Interval Student(IReadOnlyList<double> values, double level)
     {
         ArgumentNullException.ThrowIfNull(values);
         ArgumentOutOfRangeException.ThrowIfLessThan(values.Count, 2, nameof(values));
-        if (!(level > 0 && level < 1))
+        Domain.Level(level);
+        foreach (var value in values)
         {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1.");
+            Domain.Finite(value, nameof(values));
         }
 
         var mean = values.Average();

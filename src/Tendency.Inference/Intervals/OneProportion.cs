@@ -122,27 +122,27 @@ public static class OneProportion
     internal static Interval Quantiles(double a, double b, double level)
     {
         var tail = (1 - level) / 2;
-        return new Interval(BetaDistribution.Quantile(a, b, tail), 1 - BetaDistribution.Quantile(b, a, tail));
+        var low = BetaDistribution.Quantile(a, b, tail);
+
+        // At a level near 0 both are the median, up to rounding.
+        return new Interval(low, Math.Max(low, 1 - BetaDistribution.Quantile(b, a, tail)));
     }
 
-    internal static void Check(ref double x, double n, double level)
+    /// <summary>Names the two counts as the caller does; a count a rounding error above the trials is cut to them.</summary>
+    internal static void Check(ref double x, double n, double level, string countName = "x", string trialsName = "n")
     {
         if (!(n >= 0) || double.IsInfinity(n))
         {
-            throw new ArgumentOutOfRangeException(nameof(n), n, "The number of trials is a finite number, 0 or more.");
+            throw new ArgumentOutOfRangeException(trialsName, n, "The number of trials is a finite number, 0 or more.");
         }
 
         // p * n_eff may pass n by a rounding error.
         if (!(x >= 0 && x <= n * (1 + 1e-12)))
         {
-            throw new ArgumentOutOfRangeException(nameof(x), x, $"The count lies between 0 and the {n} trials.");
+            throw new ArgumentOutOfRangeException(countName, x, $"The count lies between 0 and the {n} trials.");
         }
 
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A confidence level lies strictly between 0 and 1.");
-        }
-
+        Domain.Level(level);
         x = Math.Min(x, n);
     }
 

@@ -4,7 +4,9 @@ namespace Tendency.Inference.Intervals;
 
 /// <summary>
 /// Intervals for the k shares of one mix that hold all at once. Input: one count per category offered, those never seen included (they
-/// count in k); counts may be real. n = 0 gives [0, 1] for each; no category gives an empty list.
+/// count in k); counts may be real. One interval per category comes back, in their order, in fractions of the mix. n = 0 gives [0, 1] for
+/// each; no category gives an empty list. A negative or infinite count or a level outside (0, 1) is refused with an
+/// <see cref="ArgumentOutOfRangeException"/>.
 /// </summary>
 public static class Simultaneous
 {
@@ -32,7 +34,7 @@ public static class Simultaneous
 
     /// <summary>
     /// Sison and Glaz's intervals, as a check only: they fall far short of their level on mixes with one dominant category and have no
-    /// width when one category holds everything. Null when no c crosses the level. Source: Sison and Glaz 1995,
+    /// width when one category holds everything. Null when no c crosses the level, and without observations. Source: Sison and Glaz 1995,
     /// doi:10.1080/01621459.1995.10476521; May and Johnson 2000, doi:10.18637/jss.v005.i06.
     /// </summary>
     public static SisonGlaz? SisonGlaz(IReadOnlyList<int> counts, double level) => Intervals.SisonGlaz.Solve(counts, level);
@@ -46,11 +48,10 @@ public static class Simultaneous
     private static void Check(IReadOnlyList<double> counts, double level)
     {
         ArgumentNullException.ThrowIfNull(counts);
-        var n = counts.Sum();
+        Domain.Level(level);
         foreach (var count in counts)
         {
-            var x = count;
-            OneProportion.Check(ref x, n, level);
+            Domain.NotNegative(count, nameof(counts));
         }
     }
 }

@@ -8,9 +8,22 @@ namespace Tendency.Inference.Intervals;
 /// </summary>
 public sealed record SisonGlaz(int C, double Delta, IReadOnlyList<Interval> Intervals)
 {
+    // The search takes time in proportion to the observations.
+    private const long MostObservations = 10_000_000;
+
     internal static SisonGlaz? Solve(IReadOnlyList<int> counts, double level)
     {
-        var n = counts.Sum();
+        ArgumentNullException.ThrowIfNull(counts);
+        Domain.Level(level);
+        var sum = 0L;
+        foreach (var count in counts)
+        {
+            ArgumentOutOfRangeException.ThrowIfNegative(count, nameof(counts));
+            sum += count;
+        }
+
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(sum, MostObservations, nameof(counts));
+        var n = (int)sum;
         if (n == 0)
         {
             return null;

@@ -2,7 +2,8 @@ namespace Tendency.Inference.Multiplicity;
 
 /// <summary>
 /// P-values adjusted for how many were looked at. Input: m p-values in [0, 1] in any order; output: adjusted values in the same order,
-/// never below the raw one (Storey's q excepted), equal for equal p-values. An empty list gives an empty list. NaN is refused.
+/// never below the raw one (Storey's q excepted), equal for equal p-values. An empty list gives an empty list; a value
+/// outside [0, 1] is refused with an <see cref="ArgumentOutOfRangeException"/>.
 /// </summary>
 public static class AdjustedP
 {
@@ -25,7 +26,7 @@ public static class AdjustedP
         return StepUp(p, (rank, m) => harmonic * m / rank);
     }
 
-    /// <summary>Bonferroni: m p, at most 1.</summary>
+    /// <summary>Bonferroni: m p, at most 1. Source: Dunn 1961, doi:10.1080/01621459.1961.10482090.</summary>
     public static double[] Bonferroni(IReadOnlyList<double> p)
     {
         Check(p);
@@ -62,7 +63,9 @@ public static class AdjustedP
         return StepUp(p, (rank, m) => share * m / rank);
     }
 
-    /// <summary>Estimated share of true nulls, #{p &gt; 1/2} / (m/2), at most 1; 1 for an empty list.</summary>
+    /// <summary>Estimated share of true nulls, #{p &gt; 1/2} / (m/2), at most 1; 1 for an empty list (Storey 2002).</summary>
+    /// <param name="p">The p-values.</param>
+    /// <param name="plusOne">As for <see cref="StoreyQ"/>.</param>
     public static double NullShare(IReadOnlyList<double> p, bool plusOne = false)
     {
         Check(p);

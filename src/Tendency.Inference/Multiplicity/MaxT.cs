@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Multiplicity;
 
 /// <summary>
@@ -18,6 +20,7 @@ public static class MaxT
     /// <param name="cells">Each cell's observations (positions into <paramref name="hit"/>); overlap is the point.</param>
     /// <param name="draws">Number of shuffles; 9,999 for a p of 0.10 known to 0.003.</param>
     /// <param name="seed">The same seed gives the same p.</param>
+    /// <exception cref="ArgumentException">Lengths differ, a cell names no observation, or no draw.</exception>
     public static MaxTResult Run(IReadOnlyList<bool> hit, IReadOnlyList<int> stratum, IReadOnlyList<IReadOnlyList<int>> cells, int draws, int seed)
     {
         ArgumentNullException.ThrowIfNull(hit);
@@ -27,6 +30,15 @@ public static class MaxT
         if (hit.Count != stratum.Count)
         {
             throw new ArgumentException("Every observation needs a stratum.", nameof(stratum));
+        }
+
+        foreach (var cell in cells)
+        {
+            ArgumentNullException.ThrowIfNull(cell, nameof(cells));
+            foreach (var observation in cell)
+            {
+                Domain.Position(observation, hit.Count, nameof(cells));
+            }
         }
 
         var layout = new MaxTLayout(hit, stratum, cells);

@@ -13,13 +13,15 @@ public static class SelectionCorrection
     /// The mu with E[Z | |Z| &gt; c] = z for Z ~ N(mu, 1): between 0 and <paramref name="z"/>, with its sign; 0 at z = 0, z at c = 0. The
     /// corrected effect is effect * mu / z.
     /// </summary>
-    /// <param name="z">Observed statistic.</param>
-    /// <param name="threshold">c &gt;= 0, in the same standard errors; should be below |z|.</param>
+    /// <param name="z">Observed statistic, finite.</param>
+    /// <param name="threshold">c &gt;= 0, finite, in the same standard errors; should be below |z|.</param>
+    /// <exception cref="ArgumentOutOfRangeException">One is not finite, or the threshold negative.</exception>
     public static double ConditionalMean(double z, double threshold)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(threshold);
+        Domain.Finite(z);
+        Domain.NotNegative(threshold);
         var size = Math.Abs(z);
-        if (size == 0 || threshold == 0 || !double.IsFinite(size))
+        if (size == 0 || threshold == 0)
         {
             return z;
         }
@@ -46,9 +48,22 @@ public static class SelectionCorrection
         return Math.CopySign((low + high) / 2, z);
     }
 
+    // Divided by the density at c - mu, so that nothing underflows far out.
     private static double Expectation(double mu, double c)
     {
-        var bias = NormalDistribution.Density(c - mu) - NormalDistribution.Density(c + mu);
-        return mu + (bias / (NormalDistribution.Lower(mu - c) + NormalDistribution.Lower(-c - mu)));
+        var other = Math.Exp(-2 * c * mu);
+        return mu + ((1 - other) / (TailOverDensity(c - mu) + (other * TailOverDensity(c + mu))));
+    }
+
+    // Mills' ratio P(Z > x) / density; beyond 30 by its asymptotic series (Abramowitz and Stegun 26.2.12 [from memory]).
+    private static double TailOverDensity(double x)
+    {
+        if (x < 30)
+        {
+            return NormalDistribution.Upper(x) / NormalDistribution.Density(x);
+        }
+
+        var r = 1 / (x * x);
+        return (1 - (r * (1 - (3 * r * (1 - (5 * r * (1 - (7 * r)))))))) / x;
     }
 }

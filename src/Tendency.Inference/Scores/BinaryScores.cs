@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Scores;
 
 /// <summary>
@@ -6,7 +8,7 @@ namespace Tendency.Inference.Scores;
 /// </summary>
 /// <param name="Count">Number of forecasts, at least 1.</param>
 /// <param name="LogLoss">-mean ln p(what happened), in nats.</param>
-/// <param name="Brier">Mean (p - y)².</param>
+/// <param name="Brier">Mean (p - y)², y 1 for a hit and 0 for a miss: 0 to 1.</param>
 /// <param name="BaseRate">Share of hits among these outcomes.</param>
 /// <param name="Reliability">Murphy's reliability: weighted squared gap between a forecast value and its hit rate, one group per distinct value.</param>
 /// <param name="Resolution">Murphy's resolution: weighted squared gap between the groups' hit rates and the base rate.</param>
@@ -35,6 +37,8 @@ public sealed record BinaryScores(
     /// <summary>1 - Brier / uncertainty; null when all outcomes are the same.</summary>
     public double? BrierSkill => Uncertainty == 0 ? null : 1 - (Brier / Uncertainty);
 
+    /// <param name="hit">What happened, at least one.</param>
+    /// <param name="forecast">Probability of a hit for each, in [0, 1].</param>
     /// <exception cref="ArgumentException">Different lengths, no forecast, or a forecast outside [0, 1].</exception>
     public static BinaryScores Of(IReadOnlyList<bool> hit, IReadOnlyList<double> forecast)
     {
@@ -45,7 +49,7 @@ public sealed record BinaryScores(
         for (var i = 0; i < hit.Count; i++)
         {
             var p = forecast[i];
-            loss -= hit[i] ? Math.Log(p) : Functions.GammaFunction.LogOnePlus(-p);
+            loss -= hit[i] ? Math.Log(p) : GammaFunction.LogOnePlus(-p);
             var gap = p - (hit[i] ? 1 : 0);
             brier += gap * gap;
             hits += hit[i] ? 1 : 0;
@@ -70,9 +74,14 @@ public sealed record BinaryScores(
     {
         ArgumentNullException.ThrowIfNull(hit);
         ArgumentNullException.ThrowIfNull(forecast);
-        if (hit.Count == 0 || hit.Count != forecast.Count || forecast.Any(p => !(p >= 0 && p <= 1)))
+        if (hit.Count == 0 || hit.Count != forecast.Count)
         {
-            throw new ArgumentException("Scores need one forecast between 0 and 1 for each outcome, and at least one.", nameof(forecast));
+            throw new ArgumentException($"Scores need one forecast for each outcome, and at least one: {forecast.Count} for {hit.Count}.", nameof(forecast));
+        }
+
+        foreach (var p in forecast)
+        {
+            Domain.Probability(p, nameof(forecast));
         }
     }
 

@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Scores;
 
 /// <summary>
@@ -9,6 +11,9 @@ namespace Tendency.Inference.Scores;
 /// <param name="InTheLarge">Intercept with the slope held at 1; null when all outcomes are the same or a forecast is 0 or 1.</param>
 public sealed record CalibrationLine(double? Intercept, double? Slope, double? InTheLarge)
 {
+    /// <param name="hit">What happened, at least one.</param>
+    /// <param name="forecast">Probability of a hit for each, in [0, 1].</param>
+    /// <exception cref="ArgumentException">Different lengths, no forecast, or a forecast outside [0, 1].</exception>
     public static CalibrationLine Of(IReadOnlyList<bool> hit, IReadOnlyList<double> forecast)
     {
         BinaryScores.Check(hit, forecast);
@@ -17,14 +22,14 @@ public sealed record CalibrationLine(double? Intercept, double? Slope, double? I
             return new CalibrationLine(null, null, null);
         }
 
-        double[] logit = [.. forecast.Select(p => Math.Log(p) - Functions.GammaFunction.LogOnePlus(-p))];
-        var large = Fit(hit, logit, fixedSlope: true).Intercept;
+        double[] logit = [.. forecast.Select(p => Math.Log(p) - GammaFunction.LogOnePlus(-p))];
+        var large = InterceptAtSlopeOne(logit, hit.Count(h => h));
         if (Separated(hit, logit))
         {
             return new CalibrationLine(null, null, large);
         }
 
-        var (intercept, slope) = Fit(hit, logit, fixedSlope: false);
+        var (intercept, slope) = Fit(hit, logit);
         return new CalibrationLine(intercept, slope, large);
     }
 
@@ -47,10 +52,43 @@ public sealed record CalibrationLine(double? Intercept, double? Slope, double? I
         return hitLow >= missHigh || missLow >= hitHigh;
     }
 
-    // Newton's method, halving steps that do not improve the (concave) log likelihood.
-    private static (double Intercept, double Slope) Fit(IReadOnlyList<bool> hit, double[] logit, bool fixedSlope)
+    // The expected hits rise with the intercept, and reach the observed ones between these two: Newton's method inside that bracket.
+    private static double InterceptAtSlopeOne(double[] logit, int hits)
     {
-        double a = 0, b = 1;
+        var overall = Math.Log(hits) - Math.Log(logit.Length - hits);
+        double low = overall - logit.Max(), high = overall - logit.Min();
+        var at = Math.Clamp(0, low, high);
+        for (var iteration = 0; iteration < 200; iteration++)
+        {
+            double excess = -hits, slope = 0;
+            foreach (var t in logit)
+            {
+                var p = 1 / (1 + Math.Exp(-(at + t)));
+                excess += p;
+                slope += p * (1 - p);
+            }
+
+            (low, high) = excess > 0 ? (low, at) : (at, high);
+            var next = at - (excess / slope);
+            next = next > low && next < high ? next : (low + high) / 2;
+            var step = Math.Abs(next - at);
+            at = next;
+            if (step <= 1e-14 * Math.Max(1, Math.Abs(at)))
+            {
+                break;
+            }
+        }
+
+        return at;
+    }
+
+    // Newton's method from slope 0, halving steps that do not improve the (concave) log likelihood. In logits of size 1, so that certain
+    // forecasts neither overflow nor leave the first step without weight.
+    private static (double Intercept, double Slope) Fit(IReadOnlyList<bool> hit, double[] rawLogit)
+    {
+        var scale = rawLogit.Max(Math.Abs);
+        double[] logit = [.. rawLogit.Select(t => t / scale)];
+        double a = 0, b = 0;
         var best = LogLikelihood(hit, logit, a, b);
         for (var iteration = 0; iteration < 200; iteration++)
         {
@@ -67,8 +105,12 @@ public sealed record CalibrationLine(double? Intercept, double? Slope, double? I
             }
 
             var determinant = (haa * hbb) - (hab * hab);
-            var da = fixedSlope ? ga / haa : ((hbb * ga) - (hab * gb)) / determinant;
-            var db = fixedSlope ? 0 : ((haa * gb) - (hab * ga)) / determinant;
+            if (!(determinant > 0))
+            {
+                break;
+            }
+
+            double da = ((hbb * ga) - (hab * gb)) / determinant, db = ((haa * gb) - (hab * ga)) / determinant;
             var next = LogLikelihood(hit, logit, a + da, b + db);
             while (!(next >= best - 1e-9) && Math.Abs(da) + Math.Abs(db) > 1e-12)
             {
@@ -83,7 +125,7 @@ public sealed record CalibrationLine(double? Intercept, double? Slope, double? I
             }
         }
 
-        return (a, b);
+        return (a, b / scale);
     }
 
     private static double LogLikelihood(IReadOnlyList<bool> hit, double[] logit, double a, double b)

@@ -1,3 +1,4 @@
+using Tendency.Inference.Functions;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Scores;
@@ -11,13 +12,22 @@ namespace Tendency.Inference.Scores;
 /// <param name="Likely">Wilson's interval of the hit rate; [0, 1] for an empty bin.</param>
 public sealed record CalibrationBin(double From, double To, int Count, int Hits, double? MeanForecast, Interval Likely);
 
-/// <summary>Forecasts in bins of equal width: for samples too small for <see cref="CalibrationLine"/>.</summary>
+/// <summary>
+/// Forecasts in bins of equal width: for samples too small for <see cref="CalibrationLine"/>. Source: reliability diagram, Murphy 1973,
+/// doi:10.1175/1520-0450(1973)012&lt;0595:ANVPOT&gt;2.0.CO;2 [from memory].
+/// </summary>
 public static class CalibrationTable
 {
+    /// <param name="hit">What happened, at least one.</param>
+    /// <param name="forecast">Probability of a hit for each, in [0, 1].</param>
+    /// <param name="bins">Number of bins, at least 1; as many come back, from 0 upwards.</param>
+    /// <param name="level">Level of the bins' intervals, in (0, 1).</param>
+    /// <exception cref="ArgumentException">Different lengths, no forecast, a value outside its range, or no bin.</exception>
     public static IReadOnlyList<CalibrationBin> Of(IReadOnlyList<bool> hit, IReadOnlyList<double> forecast, int bins, double level)
     {
         BinaryScores.Check(hit, forecast);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(bins);
+        Domain.Level(level);
         var counts = new int[bins];
         var hits = new int[bins];
         var sums = new double[bins];

@@ -1,6 +1,8 @@
 namespace Tendency.Inference.Scores;
 
-/// <summary>How good forecasts of one of J calls were.</summary>
+/// <summary>
+/// How good forecasts of one of J calls were. Source: Gneiting and Raftery 2007, doi:10.1198/016214506000001437; Brier 1950 [from memory].
+/// </summary>
 /// <param name="Count">Number of forecasts, at least 1.</param>
 /// <param name="LogLossBits">-mean log2 p(what happened); infinite if something held impossible happened.</param>
 /// <param name="Brier">Mean over forecasts of sum_j (p_j - y_j)², 0 to 2.</param>
@@ -11,8 +13,8 @@ public sealed record CategoryScores(int Count, double LogLossBits, double Brier,
     public double Perplexity => Math.Pow(2, LogLossBits);
 
     /// <param name="happened">Index of what happened, 0 to J - 1.</param>
-    /// <param name="forecast">J probabilities for each.</param>
-    /// <exception cref="ArgumentException">Different lengths, no forecast, an index outside, or a probability outside [0, 1].</exception>
+    /// <param name="forecast">J probabilities for each, in [0, 1] and adding up to 1 within 1e-6.</param>
+    /// <exception cref="ArgumentException">Different lengths, no forecast, an index outside, or a row that holds no probabilities.</exception>
     public static CategoryScores Of(IReadOnlyList<int> happened, IReadOnlyList<IReadOnlyList<double>> forecast)
     {
         ArgumentNullException.ThrowIfNull(happened);
@@ -26,7 +28,8 @@ public sealed record CategoryScores(int Count, double LogLossBits, double Brier,
         for (var i = 0; i < happened.Count; i++)
         {
             var p = forecast[i];
-            if (happened[i] < 0 || happened[i] >= p.Count || p.Any(share => !(share >= 0 && share <= 1)))
+            ArgumentNullException.ThrowIfNull(p, nameof(forecast));
+            if (happened[i] < 0 || happened[i] >= p.Count || p.Any(share => !(share >= 0 && share <= 1)) || Math.Abs(p.Sum() - 1) > 1e-6)
             {
                 throw new ArgumentException($"Forecast {i} does not fit its outcome {happened[i]} or holds no probabilities.", nameof(forecast));
             }

@@ -1,4 +1,3 @@
-using Tendency.Inference.Functions;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Scores;
@@ -6,18 +5,15 @@ namespace Tendency.Inference.Scores;
 /// <summary>Mean of one value per group (a score difference per game) with Student's interval.</summary>
 public static class MeanOfGroups
 {
-    /// <summary>Mean -/+ t(K - 1) sd / sqrt K; null with fewer than two groups. With fewer than four print the groups instead.</summary>
+    /// <summary>
+    /// Mean -/+ t(K - 1) sd / sqrt K (<see cref="OneMean.Student"/>), in the values' unit; null with fewer than two groups. With fewer
+    /// than four print the groups instead.
+    /// </summary>
+    /// <param name="values">One finite number per group.</param>
+    /// <param name="level">In (0, 1).</param>
     public static Interval? StudentInterval(IReadOnlyList<double> values, double level)
     {
         ArgumentNullException.ThrowIfNull(values);
-        if (values.Count < 2)
-        {
-            return null;
-        }
-
-        var mean = values.Average();
-        var sd = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Count - 1));
-        var half = StudentT.Quantile(values.Count - 1, (1 + level) / 2) * sd / Math.Sqrt(values.Count);
-        return new Interval(mean - half, mean + half);
+        return values.Count < 2 ? null : OneMean.Student(values, level);
     }
 }

@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Shrinkage;
 
 /// <summary>
@@ -15,7 +17,7 @@ public static class BackOff
     /// fall along the path (real counts allowed). <paramref name="strength"/>[d - 1] is level d's prior strength in observations, &gt; 0 and
     /// possibly infinite; one fewer than levels. A path of one level stands on half a hit in one trial. The mean is always inside (0, 1).
     /// </summary>
-    /// <exception cref="ArgumentException">Lengths do not fit, or a level holds less than the next.</exception>
+    /// <exception cref="ArgumentException">Lengths do not fit, a count is not finite, a strength not positive, or a level holds less than the next.</exception>
     public static BackOffShare Share(ReadOnlySpan<double> hits, ReadOnlySpan<double> trials, ReadOnlySpan<double> strength)
     {
         var levels = hits.Length;
@@ -24,19 +26,18 @@ public static class BackOff
             throw new ArgumentException("A path needs hits and trials for every level and a strength for every level but the first.", nameof(hits));
         }
 
+        for (var d = 0; d < levels; d++)
+        {
+            Domain.NotNegative(hits[d], nameof(hits));
+            Domain.NotNegative(trials[d], nameof(trials));
+        }
+
+        CheckStrength(strength);
         var means = new double[levels];
         double mean = 0.5, weight = 1;
         for (var d = 0; d < levels; d++)
         {
-            if (d > 0)
-            {
-                weight = strength[d - 1];
-                if (!(weight > 0))
-                {
-                    throw new ArgumentException($"The strength of level {d} must be positive, got {weight}.", nameof(strength));
-                }
-            }
-
+            weight = d > 0 ? strength[d - 1] : weight;
             var last = d == levels - 1;
             var x = last ? hits[d] : hits[d] - hits[d + 1];
             var n = last ? trials[d] : trials[d] - trials[d + 1];
@@ -65,14 +66,21 @@ public static class BackOff
     /// The same for a mix of k categories: <paramref name="counts"/>[d][j], root 1/k each with a total weight of 1. Returns the mean mix
     /// of every level, the cell's last; each sums to 1.
     /// </summary>
+    /// <exception cref="ArgumentException">As for <see cref="Share"/>, or no category.</exception>
     public static double[][] Mix(IReadOnlyList<IReadOnlyList<double>> counts, ReadOnlySpan<double> strength)
     {
         ArgumentNullException.ThrowIfNull(counts);
-        if (counts.Count == 0 || strength.Length != counts.Count - 1 || counts.Any(c => c.Count != counts[0].Count))
+        if (counts.Count == 0 || strength.Length != counts.Count - 1 || counts.Any(c => c is not { Count: > 0 } || c.Count != counts[0].Count))
         {
             throw new ArgumentException("A path needs the same categories at every level and a strength for every level but the first.", nameof(counts));
         }
 
+        foreach (var count in counts.SelectMany(level => level))
+        {
+            Domain.NotNegative(count, nameof(counts));
+        }
+
+        CheckStrength(strength);
         var k = counts[0].Count;
         var means = new double[counts.Count][];
         var parent = Enumerable.Repeat(1.0 / k, k).ToArray();
@@ -93,6 +101,17 @@ public static class BackOff
         }
 
         return means;
+    }
+
+    private static void CheckStrength(ReadOnlySpan<double> strength)
+    {
+        foreach (var weight in strength)
+        {
+            if (!(weight > 0))
+            {
+                throw new ArgumentOutOfRangeException(nameof(strength), weight, "A strength is above 0, or infinite.");
+            }
+        }
     }
 
     private static double[] Finish(double[] means, int d, double x, double n, double mean, double weight)

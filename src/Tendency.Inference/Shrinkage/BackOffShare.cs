@@ -1,3 +1,4 @@
+using Tendency.Inference.Functions;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Shrinkage;
@@ -11,8 +12,10 @@ public sealed record BackOffShare(IReadOnlyList<double> PathMeans, double A, dou
     /// <summary>The shrunk estimate, a fraction strictly inside (0, 1).</summary>
     public double Mean => PathMeans[^1];
 
-    /// <summary>Equal-tailed posterior interval; a single point if the prior strength is infinite.</summary>
-    public Interval Interval(double level) => double.IsInfinity(A) || double.IsInfinity(B)
-        ? new Interval(Mean, Mean)
-        : OneProportion.Quantiles(A, B, level);
+    /// <summary>Equal-tailed posterior interval at a level in (0, 1); a single point if the prior strength is infinite.</summary>
+    public Interval Interval(double level)
+    {
+        Domain.Level(level);
+        return double.IsInfinity(A) || double.IsInfinity(B) ? new Interval(Mean, Mean) : OneProportion.Quantiles(A, B, level);
+    }
 }

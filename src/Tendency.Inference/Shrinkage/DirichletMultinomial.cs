@@ -13,6 +13,9 @@ public static class DirichletMultinomial
     private const double LowestLogStrength = -25;
     private const double HighestLogStrength = 35;
 
+    // The likelihood is a sum over every count up to the largest.
+    private const long MostObservations = 10_000_000;
+
     // Where strengths usually lie (M = 0.4 to 400): a narrow bracket saves most of the search.
     private static readonly double[] Probes = [-1, 1, 2, 3, 4, 6];
 
@@ -21,13 +24,13 @@ public static class DirichletMultinomial
     /// first: the score at 1/M = 0 is 0 or below (also when there is nothing to see): infinite strength and the pooled shares; every row
     /// in one category and some row with more than one observation: strength 0 and the share of rows.
     /// </summary>
+    /// <param name="rows">Counts, a row per game or sibling cell, at most 10 million observations.</param>
     /// <exception cref="ArgumentException">No row, rows of different lengths, a negative count, or no observation at all.</exception>
     public static DirichletMultinomialFit Fit(IReadOnlyList<IReadOnlyList<int>> rows)
     {
-        ArgumentNullException.ThrowIfNull(rows);
-        if (rows.Count == 0 || rows.Any(row => row.Count != rows[0].Count || row.Any(count => count < 0)) || rows.Sum(row => row.Sum()) == 0)
+        if (Observations(rows) == 0)
         {
-            throw new ArgumentException("A fit needs rows of equally many counts, none negative, and at least one observation.", nameof(rows));
+            throw new ArgumentException("A fit needs at least one observation.", nameof(rows));
         }
 
         IReadOnlyList<int>[] full = [.. rows.Where(row => row.Sum() > 0)];
@@ -70,12 +73,36 @@ public static class DirichletMultinomial
         return new DirichletMultinomialFit(FitBoundary.Interior, mean, strength, coefficients + tails.LogLikelihood(strength, mean), score);
     }
 
-    /// <summary>The beta-binomial of hits among trials per row: category 0 is the hits.</summary>
+    /// <summary>The beta-binomial of hits among trials per row: category 0 is the hits, 1 the misses; otherwise as <see cref="Fit"/>.</summary>
+    /// <exception cref="ArgumentException">Lengths differ, hits outside 0 to trials, or no trial at all.</exception>
     public static DirichletMultinomialFit FitShares(IReadOnlyList<int> hits, IReadOnlyList<int> trials)
     {
         ArgumentNullException.ThrowIfNull(hits);
         ArgumentNullException.ThrowIfNull(trials);
+        if (hits.Count != trials.Count || hits.Zip(trials).Any(row => row.First < 0 || row.First > row.Second))
+        {
+            throw new ArgumentException("Every row needs its trials, and hits between 0 and these.", nameof(hits));
+        }
+
         return Fit([.. hits.Zip(trials, (x, n) => (IReadOnlyList<int>)[x, n - x])]);
+    }
+
+    /// <summary>Sum of the counts; refuses what is not a list of rows of equally many counts.</summary>
+    internal static long Observations(IReadOnlyList<IReadOnlyList<int>> rows)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        var sum = 0L;
+        foreach (var row in rows)
+        {
+            if (row is null || row.Count != rows[0].Count || row.Any(count => count < 0))
+            {
+                throw new ArgumentException("Rows hold equally many counts, none negative.", nameof(rows));
+            }
+
+            sum += row.Sum(count => (long)count);
+        }
+
+        return sum <= MostObservations ? sum : throw new ArgumentException($"More than {MostObservations} observations.", nameof(rows));
     }
 
     private static double[] PooledShares(IReadOnlyList<int>[] rows)

@@ -1,3 +1,5 @@
+using Tendency.Inference.Functions;
+
 namespace Tendency.Inference.Shrinkage;
 
 /// <summary>Where a maximum likelihood fit ended.</summary>
@@ -30,5 +32,9 @@ public sealed record DirichletMultinomialFit(
     public double Rho => 1 / (Strength + 1);
 
     /// <summary>Alpha of category <paramref name="k"/>; null on a boundary.</summary>
-    public double? Alpha(int k) => Boundary == FitBoundary.Interior ? Strength * Mean[k] : null;
+    public double? Alpha(int k)
+    {
+        Domain.Position(k, Mean.Count);
+        return Boundary == FitBoundary.Interior ? Strength * Mean[k] : null;
+    }
 }

@@ -46,5 +46,5 @@ public sealed class PenalizedLogisticTests
 
     [Fact]
     public void Fit_PrecisionOfZero_Refused() =>
-        Assert.Throws<ArgumentException>(() => PenalizedLogistic.Fit(s_rows, s_hit, [0, 0], [1, 0]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PenalizedLogistic.Fit(s_rows, s_hit, [0, 0], [1, 0]));
 }
