@@ -23,6 +23,9 @@ switch (args)
     case ["guess", "season" or "habits", .. var rest]:
         GuessStudy.Run(args[1] == "habits", rest.Length > 0 ? int.Parse(rest[0]) : 32, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
+    case ["guess", "charts", var folder, .. var rest]:
+        GuessStudy.Run(folder, rest.Length > 0 ? int.Parse(rest[0]) : 4, Console.Out);
+        return 0;
     case ["season", var folder, .. var rest]:
         SeasonStudy.Run(folder, rest.Length > 0 ? int.Parse(rest[0]) : 4, Console.Out);
         return 0;
@@ -30,6 +33,6 @@ switch (args)
         SteadyStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 400, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED [runs]; coverage OPPONENTS SEED; guess season|habits TEAMS SEED; steady CHARTS SEED; season FOLDER [GAMES].");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED [runs]; coverage OPPONENTS SEED; guess season|habits TEAMS SEED; guess charts FOLDER [games learned from, 0 = all others]; steady CHARTS SEED; season FOLDER [GAMES].");
         return 2;
 }

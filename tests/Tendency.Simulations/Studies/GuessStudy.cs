@@ -1,13 +1,17 @@
 using System.Diagnostics;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Findings.Guessing;
+using Tendency.Breakdown.Glossaries;
+using Tendency.Breakdown.Situations;
+using Tendency.Breakdown.Weeks;
 using Tendency.Simulations.Charts;
 
 namespace Tendency.Simulations.Studies;
 
-/// <summary>How well calls are guessed over simulated seasons, every team, each game from the four before it.</summary>
+/// <summary>How well calls are guessed over a season, every team, each game from the four before it.</summary>
 internal static class GuessStudy
 {
     /// <summary>The blend's parts, and the same learners without any idea of football for comparison.</summary>
@@ -47,20 +51,35 @@ internal static class GuessStudy
         return SimulatedSnaps.WithCalls(looks, PlantedHabits.Draw([.. shifted], chance));
     }
 
-    public static void Run(bool habits, int teams, int seed, TextWriter output)
+    /// <summary>Simulated teams: a season of public play-by-play each, or seven games with habits.</summary>
+    public static void Run(bool habits, int teams, int seed, TextWriter output) => Run(
+        Enumerable.Range(0, teams).Select(team => habits ? WithHabits(seed, team) : ProfessionalSeason.Team(unchecked((seed * 100) + (team / 8)), team, 16)), 4, output);
+
+    /// <summary>The charts of a folder, each of one offense.</summary>
+    /// <param name="forward">Games learned from; 0 = all others.</param>
+    public static void Run(string folder, int forward, TextWriter output) => Run(
+        Directory.GetFiles(folder, "*.csv").Order(StringComparer.Ordinal).Select(Chart), forward, output);
+
+    private static PlayLog Chart(string file)
+    {
+        var read = ChartReader.Read([new ChartSource(Path.GetFileName(file), () => File.OpenRead(file))], WeekPlan.Default, Glossary.BuiltIn);
+        return StudiedPlays.Choose(DerivedColumns.AddTo(read.Plays, WeekPlan.Default, Glossary.BuiltIn), WeekPlan.Default, [], Unit.Offense, out var problem)?.Plays
+            ?? throw new InvalidDataException($"{file}: {problem}");
+    }
+
+    private static void Run(IEnumerable<PlayLog> charts, int forward, TextWriter output)
     {
         var watch = Stopwatch.StartNew();
         var sums = new Dictionary<string, (double Plays, double Right, double Loss, double Brier)>(StringComparer.Ordinal);
-        for (var team = 0; team < teams; team++)
+        foreach (var plays in charts)
         {
-            var plays = habits ? WithHabits(seed, team) : ProfessionalSeason.Team(unchecked((seed * 100) + (team / 8)), team, 16);
             var ground = GuessGround.From(plays, ColumnNames.Call);
             foreach (var (name, forecast) in Learners(ground))
             {
                 var (count, right, loss, brier) = (0.0, 0.0, 0.0, 0.0);
-                for (var game = 4; game < ground.Games; game++)
+                for (var game = forward; game < ground.Games; game++)
                 {
-                    int[] learn = [.. Enumerable.Range(0, ground.Rows.Length).Where(i => ground.Game[i] < game && ground.Game[i] >= game - 4)];
+                    int[] learn = [.. Enumerable.Range(0, ground.Rows.Length).Where(i => forward == 0 ? ground.Game[i] != game : ground.Game[i] < game && ground.Game[i] >= game - forward)];
                     int[] ask = [.. Enumerable.Range(0, ground.Rows.Length).Where(i => ground.Game[i] == game)];
                     var p = forecast(learn, ask);
                     for (var i = 0; i < ask.Length; i++)
@@ -74,7 +93,7 @@ internal static class GuessStudy
                 sums[name] = (sum.Plays + count, sum.Right + right, sum.Loss + loss, sum.Brier + brier);
             }
 
-            foreach (var row in Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Forward = 4 }).Rows)
+            foreach (var row in Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Forward = forward }).Rows)
             {
                 var sum = sums.GetValueOrDefault(row.Model);
                 sums[row.Model] = (sum.Plays + row.Plays, sum.Right + (row.Accuracy * row.Plays), sum.Loss + (row.LogLoss * row.Plays), sum.Brier + (row.Brier * row.Plays));

@@ -67,7 +67,7 @@ internal static class BlendedModel
     internal static double[][] Regression(GuessGround ground, int[] learn, int[] ask, double precision)
     {
         var rows = Array.ConvertAll(learn, play => ground.Seen.Rows[play]);
-        return EachOutcome(ground, learn, (outcome, hit) =>
+        return ground.EachOutcome(learn, (outcome, hit) =>
         {
             var prior = RegressionPrior.For(ground, outcome, hit, precision);
             var model = PenalizedLogistic.Fit(rows, hit, prior.Expected, prior.Precision);
@@ -78,29 +78,11 @@ internal static class BlendedModel
     internal static double[][] Forest(GuessGround ground, int[] learn, int[] ask, int trees, int seed)
     {
         var rows = Array.ConvertAll(learn, play => ground.Seen.Compact[play]);
-        return EachOutcome(ground, learn, (_, hit) =>
+        return ground.EachOutcome(learn, (_, hit) =>
         {
             var model = BaggedTrees.Fit(rows, hit, trees, seed);
             return Array.ConvertAll(ask, play => model.Probability(ground.Seen.Compact[play]));
         });
-    }
-
-    /// <summary>Two outcomes need one model; of more, each gets its own against the rest, and the probabilities are scaled to one.</summary>
-    private static double[][] EachOutcome(GuessGround ground, int[] learn, Func<int, bool[], double[]> forecast)
-    {
-        var models = Enumerable.Range(0, ground.IsTwoWay ? 1 : ground.Outcomes.Count)
-            .Select(outcome => forecast(outcome, Array.ConvertAll(learn, play => ground.Outcome[play] == outcome)))
-            .ToArray();
-        return [.. Enumerable.Range(0, models[0].Length).Select(i =>
-        {
-            if (ground.IsTwoWay)
-            {
-                return [models[0][i], 1 - models[0][i]];
-            }
-
-            var sum = models.Sum(m => m[i]);
-            return models.Select(m => m[i] / sum).ToArray();
-        })];
     }
 
     private static double[][] Mix(double[][][] forecasts, double[] shares) => [.. Enumerable.Range(0, forecasts[0].Length).Select(i =>

@@ -3,8 +3,9 @@ namespace Tendency.Breakdown.Findings.Guessing;
 /// <summary>What the regression expects before it has seen a game.</summary>
 internal sealed record RegressionPrior(double[] Expected, double[] Precision)
 {
-    // Offenses differ from the usual by about a third in each part, and by half a log odds overall (from memory).
-    private const double PartPrecision = 4;
+    // Offenses differ from the usual by about a third in each part, tried on the plays that UsualCalls was counted on; overall they may differ
+    // by more, as may what a chart calls a pass.
+    private const double PartPrecision = 9;
     private const double ConstantPrecision = 1.5;
 
     /// <param name="hit">The outcome, in the plays learned from.</param>
