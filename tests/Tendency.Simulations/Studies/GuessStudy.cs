@@ -7,6 +7,7 @@ using Tendency.Breakdown.Findings.Guessing;
 using Tendency.Breakdown.Glossaries;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
+using Tendency.Inference.Scores;
 using Tendency.Simulations.Charts;
 
 namespace Tendency.Simulations.Studies;
@@ -71,8 +72,14 @@ internal static class GuessStudy
     {
         var watch = Stopwatch.StartNew();
         var sums = new Dictionary<string, (double Plays, double Right, double Loss, double Brier)>(StringComparer.Ordinal);
+        var forecasts = new List<(double Run, bool WasRun)>();
+        var (all, passes, gun, games) = (0, 0, 0, 0);
         foreach (var plays in charts)
         {
+            all += plays.Rows;
+            passes += Enumerable.Range(0, plays.Rows).Count(row => plays.Category(ColumnNames.Call)[row] == "pass");
+            gun += Enumerable.Range(0, plays.Rows).Count(row => plays.Category(ColumnNames.BackSet)[row] == "gun");
+            games += plays.Category(ColumnNames.Game).Levels.Count - 1;
             var ground = GuessGround.From(plays, ColumnNames.Call);
             foreach (var (name, forecast) in Learners(ground))
             {
@@ -93,16 +100,25 @@ internal static class GuessStudy
                 sums[name] = (sum.Plays + count, sum.Right + right, sum.Loss + loss, sum.Brier + brier);
             }
 
-            foreach (var row in Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Forward = forward }).Rows)
+            var report = Guess.Run(plays, ColumnNames.Call, GuessOptions.Default with { Forward = forward });
+            var run = report.Outcomes.ToList().IndexOf("run");
+            forecasts.AddRange(report.Plays.Select(play => (play.Forecast[run], play.Outcome == run)));
+            foreach (var row in report.Rows)
             {
                 var sum = sums.GetValueOrDefault(row.Model);
                 sums[row.Model] = (sum.Plays + row.Plays, sum.Right + (row.Accuracy * row.Plays), sum.Loss + (row.LogLoss * row.Plays), sum.Brier + (row.Brier * row.Plays));
             }
         }
 
+        output.WriteLine($"{all} plays, {(double)all / games:0} a game, {100.0 * passes / all:0}% passes, {100.0 * gun / all:0}% from the gun");
         foreach (var (model, sum) in sums)
         {
             output.WriteLine($"{model,-18} {sum.Plays,6:0} plays  accuracy {100 * sum.Right / sum.Plays:0.0}%  log loss {sum.Loss / sum.Plays:0.0000}  Brier {sum.Brier / sum.Plays:0.0000}");
+        }
+
+        foreach (var bin in CalibrationTable.Of([.. forecasts.Select(f => f.WasRun)], [.. forecasts.Select(f => f.Run)], 10, 0.95))
+        {
+            output.WriteLine($"run said {bin.From:0%}-{bin.To:0%}  {bin.Count,5} plays  mean {100 * bin.MeanForecast:0.0}%  was {100.0 * bin.Hits / bin.Count:0.0}%");
         }
 
         output.WriteLine($"{watch.Elapsed.TotalSeconds:0.0} s");

@@ -3,8 +3,8 @@ namespace Tendency.Breakdown.Findings.Guessing;
 /// <summary>What the regression expects before it has seen a game.</summary>
 internal sealed record RegressionPrior(double[] Expected, double[] Precision)
 {
-    // Offenses differ from the usual by about a third in each part, tried on the plays that UsualCalls was counted on; overall they may differ
-    // by more, as may what a chart calls a pass.
+    // Professional offenses differ from the usual by about 0.3 log odds, overall and in each part (counted with the usual calls); overall
+    // they may differ by more, as levels of play do, and what a chart calls a pass.
     private const double PartPrecision = 9;
     private const double ConstantPrecision = 1.5;
 
