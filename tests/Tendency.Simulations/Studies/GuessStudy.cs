@@ -1,12 +1,8 @@
 using System.Diagnostics;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
-using Tendency.Breakdown.Charts.Reading;
 using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Findings.Guessing;
-using Tendency.Breakdown.Glossaries;
-using Tendency.Breakdown.Situations;
-using Tendency.Breakdown.Weeks;
 using Tendency.Inference.Scores;
 using Tendency.Simulations.Charts;
 
@@ -59,14 +55,7 @@ internal static class GuessStudy
     /// <summary>The charts of a folder, each of one offense.</summary>
     /// <param name="forward">Games learned from; 0 = all others.</param>
     public static void Run(string folder, int forward, TextWriter output) => Run(
-        Directory.GetFiles(folder, "*.csv").Order(StringComparer.Ordinal).Select(Chart), forward, output);
-
-    private static PlayLog Chart(string file)
-    {
-        var read = ChartReader.Read([new ChartSource(Path.GetFileName(file), () => File.OpenRead(file))], WeekPlan.Default, Glossary.BuiltIn);
-        return StudiedPlays.Choose(DerivedColumns.AddTo(read.Plays, WeekPlan.Default, Glossary.BuiltIn), WeekPlan.Default, [], Unit.Offense, out var problem)?.Plays
-            ?? throw new InvalidDataException($"{file}: {problem}");
-    }
+        Directory.GetFiles(folder, "*.csv").Order(StringComparer.Ordinal).Select(SeasonStudy.Read), forward, output);
 
     private static void Run(IEnumerable<PlayLog> charts, int forward, TextWriter output)
     {

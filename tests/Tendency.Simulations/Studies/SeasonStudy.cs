@@ -101,7 +101,8 @@ internal static class SeasonStudy
         return [.. Enumerable.Range(0, plays.Rows).Select(row => first.Contains(game[row]))];
     }
 
-    private static PlayLog Read(string path)
+    /// <summary>A chart of one offense, its counted plays.</summary>
+    internal static PlayLog Read(string path)
     {
         var read = ChartReader.Read([new ChartSource(Path.GetFileName(path), () => File.OpenRead(path))], WeekPlan.Default, Glossary.BuiltIn);
         var studied = StudiedPlays.Choose(DerivedColumns.AddTo(read.Plays, WeekPlan.Default, Glossary.BuiltIn), WeekPlan.Default, [], Unit.Offense, out var problem);
