@@ -26,6 +26,7 @@ internal static class SteadinessPage
             Blocks =
             [
                 new SmallMultiples([.. habits.Select(habit => PanelOf(study, habit))]),
+                .. InWords(habits),
                 Paragraph.Note(Words.Sentences(
                     $"Games left to right: {string.Join(", ", study.Games.Select(game => $"{study.ShortGames[game]} {game}"))}.",
                     study.Games.Count <= MostLabelled ? "Counts under each dot; no dot under 5 plays." : "No dot under 5 plays.",
@@ -42,12 +43,44 @@ internal static class SteadinessPage
             return $"Every habit held: none of {Words.Number(habits.Length)} moved farther than luck moves it.";
         }
 
-        var names = moved.Take(3).Select(habit => habit is { Changed: true, ChangeAfter: int after } ? $"{habit.Habit.Name}: changed after game {after}" : $"{habit.Habit.Name}: moved").ToArray();
+        var names = moved.Take(3).Select(habit => habit is { Changed: true, ChangeAfterGame: int after } ? $"{habit.Habit.Name}: changed after game {after}" : $"{habit.Habit.Name}: moved").ToArray();
         var rest = habits.Length - moved.Length;
+        var others = rest == 0 ? "No habit held." : $"The other {Words.Number(rest)} held.";
+        var held = rest == 0 ? "No habit held." : $"{Words.Capital(Words.Number(rest))} of {Words.Number(habits.Length)} habits held.";
         return Headline.First(
-            $"{string.Join("; ", names)}. The other {Words.Number(rest)} held.",
-            $"{names[0]}. {Words.Capital(Words.Number(rest))} of {Words.Number(habits.Length)} habits held.",
-            $"{Words.Capital(Words.Counted(moved.Length, "habit"))} moved; the other {Words.Number(rest)} held.");
+            Together(moved) is { Length: > 0 } together ? $"{together} {others}" : "",
+            $"{string.Join("; ", names)}. {others}",
+            $"{names[0]}. {held}",
+            $"{Words.Capital(Words.Counted(moved.Length, "habit"))} moved. {others}");
+    }
+
+    /// <summary>"They changed after game 3: run share; run, 1st &amp; 10." where several habits changed at once; else empty.</summary>
+    private static string Together(Steadiness[] moved)
+    {
+        const int MostNamed = 3;
+        var after = moved.Where(habit => habit.Changed).Select(habit => habit.ChangeAfterGame).Distinct().ToArray();
+        if (moved.Length < 2 || moved.Any(habit => !habit.Changed) || after is not [int game])
+        {
+            return "";
+        }
+
+        var named = moved.Take(MostNamed).Select(habit => char.ToLowerInvariant(habit.Habit.Name[0]) + habit.Habit.Name[1..]);
+        return $"They changed after game {game}: {string.Join("; ", named)}{(moved.Length > MostNamed ? $" and {moved.Length - MostNamed} more" : "")}.";
+    }
+
+    /// <summary>Each habit that moved in words: before, since, and how often luck alone does it.</summary>
+    private static IEnumerable<Block> InWords(Steadiness[] habits)
+    {
+        const int MostSaid = 6;
+        var moved = habits.Where(habit => habit.Moved).ToArray();
+        if (moved.Length > 0)
+        {
+            yield return new Paragraph(
+                RichText.Strong("What moved. ") + string.Join("; ", moved.Take(MostSaid).Select(habit => $"{habit.Habit.Name}: {habit.Verdict}"))
+                + (moved.Length > MostSaid ? $"; and {moved.Length - MostSaid} more." : ".")
+                + (habits.All(habit => habit.ChangeAfter is null) ? " Three games can not show when: it takes four." : ""),
+                TextStyle.Deck);
+        }
     }
 
     private static Panel PanelOf(Study study, Steadiness habit)
@@ -57,14 +90,14 @@ internal static class SteadinessPage
         var games = habit.Games.Select(game => study.Of(game.Tally, all.Value)).ToArray();
         return new Panel(habit.Habit.Name, Figures.Percent(all), [GamePlot.Of(study, all, games, names, names.Length <= MostLabelled)])
         {
-            Subtitle = $"{Verdict(habit)}, {Luck(LuckOf(habit))} by luck alone",
+            Subtitle = habit.Changed ? $"{Verdict(habit)}, luck {Luck(LuckOf(habit))}" : $"{Verdict(habit)}, {Luck(LuckOf(habit))} by luck alone",
             Marked = habit.Moved,
         };
     }
 
     private static string Verdict(Steadiness habit) => habit switch
     {
-        { Changed: true, ChangeAfter: int after } => $"changed after game {after}",
+        { Changed: true, ChangeAfterGame: int after } => $"changed after game {after}",
         { Moved: true } => "moved",
         _ => "steady",
     };

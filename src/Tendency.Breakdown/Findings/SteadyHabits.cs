@@ -59,7 +59,7 @@ public static class SteadyHabits
         var (spread, change) = Drift.Bootstrap(table, rho, draws, seed);
         return games.Length < FewestGamesForAChange
             ? new Steadiness(habit, games, spread, null, null)
-            : new Steadiness(habit, games, spread, after, change);
+            : new Steadiness(habit, games, spread, after, change) { ChangeAfterGame = Array.IndexOf(plays.Category(ColumnNames.Game).UsedLevels(), games[after - 1].Game) + 1 };
     }
 
     // True where they did it, null where the column is not charted.

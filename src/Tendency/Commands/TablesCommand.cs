@@ -53,7 +53,7 @@ internal static class TablesCommand
         var asked = options with { Level = week.Week.Level, HalfLifeGames = halfLife ?? week.Week.HalfLifeGames };
         var counted = FrequencyTable.Of(studied.Plays, by, of, asked);
         var text = request.Format == OutputFormat.Text
-            ? TableText.Write(Table(counted, by, Estimate.FewestPlays), request.Format) + Reading(asked)
+            ? TableText.Write(Table(counted, by, Estimate.FewestPlays), request.Format) + Reading(asked) + DriftText.Of(studied.Plays, by, of, request.Seed)
             : TableText.Write(Table(counted, by, fewestPlays: 0), request.Format);
         OutputFile.Write(request.Output, text);
         NotCharted.Report(studied.Plays, [.. by, of], request.Quiet);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text;
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Findings;
 using Tendency.Files;
 using Tendency.Input;
@@ -43,17 +44,17 @@ internal static class TellsCommand
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
         var report = Tells.Search(studied.Plays, of, options with { Level = week.Week.Level, Seed = request.Seed });
-        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report) : TableText.Write(Table(report), request.Format));
+        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report, studied.Plays, request.Seed) : TableText.Write(Table(report), request.Format));
         NotCharted.Report(studied.Plays, [of, .. options.Dimensions], request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
     }
 
-    private static string Text(TellReport report)
+    private static string Text(TellReport report, PlayLog plays, int seed)
     {
         var text = new StringBuilder();
         foreach (var tell in report.Tells)
         {
-            string[] beside = [TellSentence.Otherwise(tell, report.OutcomeColumn), TellSentence.Caution(tell)];
+            string[] beside = [TellSentence.Otherwise(tell, report.OutcomeColumn), TellSentence.Caution(tell), DriftText.Of(plays, tell, report.OutcomeColumn, seed)];
             _ = text.Append($"{tell.Rank,3}  {TellSentence.Of(tell, report.OutcomeColumn)}\n     {string.Join("; ", beside.Where(words => words.Length > 0))}\n");
         }
 

@@ -29,6 +29,18 @@ public sealed class SteadyHabitsTests
     }
 
     [Fact]
+    public void Follow_ChangeAfterAGameWithTooFewPlays_NamesTheGameByItsNumberAmongAll()
+    {
+        // Game 2 has two plays, too few to follow: the change comes after the third game of the season, the second of those followed.
+        var plays = ChartOfCalls.Of(6, ("strong", "none", g => g == 1 ? 1 : g < 3 ? 36 : 10, g => g == 1 ? 1 : g < 3 ? 14 : 40));
+
+        var moved = SteadyHabits.Follow(plays, s_runs, seed: 1, draws: 999)!;
+
+        Assert.Equal((2, 3), (moved.ChangeAfter, moved.ChangeAfterGame));
+        Assert.StartsWith("changed after game 3: 72% before, 20% since", moved.Verdict, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Follow_ThreeGames_ClaimsNoChangePoint()
     {
         var plays = ChartOfCalls.Of(3, ("strong", "none", g => g < 2 ? 36 : 10, g => g < 2 ? 14 : 40));
