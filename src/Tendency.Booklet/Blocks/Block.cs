@@ -57,7 +57,11 @@ public sealed record Evidence(string Claim, Share Share, string Unit, string Lin
 public sealed record EvidenceList(string Title, IReadOnlyList<Evidence> Claims) : Block;
 
 /// <summary>One large number with its count, range and a small scale.</summary>
-public sealed record KeyFigure(string Label, Share Share);
+public sealed record KeyFigure(string Label, Share Share)
+{
+    /// <summary>One line under the scale: the share with some games counted more, and the plays it is worth. Empty = none.</summary>
+    public string Weighted { get; init; } = "";
+}
 
 /// <summary>Up to five key figures side by side.</summary>
 public sealed record KeyFigures(IReadOnlyList<KeyFigure> Figures) : Block;

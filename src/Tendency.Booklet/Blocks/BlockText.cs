@@ -63,7 +63,7 @@ internal static class BlockText
             case KeyFigures figures:
                 foreach (var figure in figures.Figures)
                 {
-                    Line(text, indent, $"{figure.Label}: {CellText.Of(figure.Share)}");
+                    Line(text, indent, $"{figure.Label}: {CellText.Of(figure.Share)}{(figure.Weighted.Length > 0 ? $". {figure.Weighted}" : "")}");
                 }
 
                 break;

@@ -120,7 +120,13 @@ internal sealed class HtmlBlocks(Markup to, ScoutingBooklet booklet)
         {
             var share = figure.Share;
             var under = share.TooFew ? "too few for a percentage" : share.None ? "" : $"{Figures.CountOf(share)}, likely {Figures.Range(share)}";
-            to.Open("div").Words(figure.Label).Element("strong", Figures.Percent(share)).Element("small", under).Close("div");
+            to.Open("div").Words(figure.Label).Element("strong", Figures.Percent(share)).Element("small", under);
+            if (figure.Weighted.Length > 0)
+            {
+                to.Open("br").Element("small", figure.Weighted);
+            }
+
+            to.Close("div");
         }
 
         to.Close("div");

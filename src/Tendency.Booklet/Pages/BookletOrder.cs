@@ -9,8 +9,8 @@ namespace Tendency.Booklet.Pages;
 /// <summary>The one list of pages, in reading order. To add a page: its file in this folder, its line here.</summary>
 public static class BookletOrder
 {
-    // Stands only where an earlier print is named.
-    private const string Since = "since";
+    // Stands only where some games count more.
+    private static readonly PageEntry s_weights = new("Brief", Weighing.Anchor, "Which games count more", [], WeightsPage.Compose) { SumsUp = true, IsWanted = study => study.Weights.IsOn && study.Games.Count > 0 };
 
     // They close the booklet of an offense and of a defense alike.
     private static readonly PageEntry[] s_ofTheCharts =
@@ -22,7 +22,8 @@ public static class BookletOrder
     public static IReadOnlyList<PageEntry> Pages { get; } =
     [
         new("Brief", "brief", "Scouting brief", [], BriefPage.Compose) { SumsUp = true },
-        new("Brief", Since, "What changed since the last print", [], SincePage.Compose),
+        s_weights,
+        new("Brief", "since", "What changed since the last print", [], SincePage.Compose) { IsWanted = study => study.Changes is not null },
         new("Situations", "down-distance", "Down and distance", [], DownDistancePage.Compose),
         new("Situations", "first-of-series", "First of series", [ColumnNames.Series], SeriesPage.Compose),
         new("Situations", "openers", "Openers", [], OpenersPage.Compose) { WhenEmpty = "no snap beyond the openers" },
@@ -52,7 +53,7 @@ public static class BookletOrder
         .. s_ofTheCharts,
     ];
 
-    private static IReadOnlyList<PageEntry> DefensePages { get; } = [.. DefenseOrder.Pages, .. s_ofTheCharts];
+    private static IReadOnlyList<PageEntry> DefensePages { get; } = [.. DefenseOrder.Pages.Take(1), s_weights, .. DefenseOrder.Pages.Skip(1), .. s_ofTheCharts];
 
     /// <summary>Names of all pages there are, of an offense and of a defense.</summary>
     public static IReadOnlyList<string> Anchors { get; } = [.. Pages.Concat(DefensePages).Select(page => page.Anchor).Distinct()];
@@ -64,7 +65,7 @@ public static class BookletOrder
     public static ScoutingBooklet Compose(Study study, DateTimeOffset dated, IReadOnlyCollection<string>? only = null)
     {
         ArgumentNullException.ThrowIfNull(study);
-        var wanted = (study.Side == "defense" ? DefensePages : Pages).Where(entry => (entry.Anchor != Since || study.Changes is not null) && (only is null || only.Contains(entry.Anchor))).ToArray();
+        var wanted = (study.Side == "defense" ? DefensePages : Pages).Where(entry => entry.IsWanted(study) && (only is null || only.Contains(entry.Anchor))).ToArray();
         var shown = wanted.Where(entry => !entry.SumsUp).ToArray();
 
         // A page is a function of the study alone, so they may be composed side by side.
@@ -84,6 +85,6 @@ public static class BookletOrder
     private static PlacedPage Place(Study study, PageEntry entry)
     {
         var missing = entry.Needs.Where(column => !study.Plays.IsCharted(column)).ToArray();
-        return new PlacedPage(entry, missing.Length > 0 ? null : entry.Compose(study), missing);
+        return new PlacedPage(entry, missing.Length > 0 || entry.Compose(study) is not { } page ? null : Weighing.Said(study, page), missing);
     }
 }

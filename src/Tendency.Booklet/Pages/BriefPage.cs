@@ -2,6 +2,7 @@ using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Brief;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts.Checks;
@@ -20,6 +21,7 @@ internal static class BriefPage
             Blocks =
             [
                 .. FewPlays.Warning(study),
+                .. WeightNote.Of(study),
                 new KeyFigures([.. Keys(study).Take(5)]),
                 .. Sentences(study, claims),
                 .. Front(study),
@@ -33,21 +35,24 @@ internal static class BriefPage
     {
         var plays = study.Plays;
         var limits = study.Week.Boundaries;
-        yield return new KeyFigure("Run share", study.Of(study.Runs));
+        yield return Key(study, "Run share", plays, ColumnNames.Call, "run");
         if (plays.IsCharted(ColumnNames.Success))
         {
-            yield return new KeyFigure("Gained enough", study.Of(plays, ColumnNames.Success, "yes"));
-            yield return new KeyFigure($"Long plays, {limits.ExplosiveRun}+ / {limits.ExplosivePass}+", study.Of(plays, ColumnNames.Explosive, "yes"));
-            yield return new KeyFigure("Third downs converted", study.Of(plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes"));
+            yield return Key(study, "Gained enough", plays, ColumnNames.Success, "yes");
+            yield return Key(study, $"Long plays, {limits.ExplosiveRun}+ / {limits.ExplosivePass}+", plays, ColumnNames.Explosive, "yes");
+            yield return Key(study, "Third downs converted", plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes");
         }
 
         if (plays.IsCharted(ColumnNames.FieldZone))
         {
-            yield return new KeyFigure("Red zone plays run", study.Of(plays.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line"), ColumnNames.Call, "run"));
+            yield return Key(study, "Red zone plays run", plays.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line"), ColumnNames.Call, "run");
         }
 
-        yield return new KeyFigure("First downs run", study.Of(plays.Where(ColumnNames.Down, "1"), ColumnNames.Call, "run"));
+        yield return Key(study, "First downs run", plays.Where(ColumnNames.Down, "1"), ColumnNames.Call, "run");
     }
+
+    private static KeyFigure Key(Study study, string label, PlayLog plays, string column, string value) =>
+        new(label, study.Of(plays, column, value)) { Weighted = study.Weights.IsOn ? Weighing.Short(study.Weighted(plays, column, value)) : "" };
 
     private static IEnumerable<Block> Sentences(Study study, IReadOnlyList<Claim> claims)
     {
@@ -103,8 +108,10 @@ internal static class BriefPage
         var done = claim.Plays.Where(claim.Column, claim.Value);
         var calls = CrossTab.Values(done, claim.Value == "pass" || claim.Column == ColumnNames.SlideTo ? ColumnNames.PassConcept : ColumnNames.RunScheme)
             .Take(2).Select(call => $"{Words.Plain(call.Value)} {call.Count}").ToArray();
-        var most = calls.Length == 0 ? "" : $"Most: {string.Join(", ", calls)}. ";
-        RichText text = steady + most;
+        // Where a weighted share is said too, the commonest calls give up their line: the page named has them.
+        var most = calls.Length == 0 || study.Weights.IsOn ? "" : $"Most: {string.Join(", ", calls)}. ";
+        var weighed = study.Weights.IsOn ? Weighing.Said(study.Weighted(claim.Plays, claim.Column, claim.Value)) + " " : "";
+        RichText text = weighed + steady + most;
         return study.Anchors.Contains(claim.Anchor) ? text + RichText.PageOf(claim.Anchor) + "." : text;
     }
 }

@@ -25,11 +25,11 @@ internal static class FrontCheckPage
 
         return new Page("front-check", "Front check", Headline.Of(FrontVerdict.Lead(check.Ranking), Short(check)))
         {
-            Deck = $"Success allowed: how often their runs would gain enough, if they keep calling what they called. Their runs so far: {SoFar(check)}.",
+            Deck = $"Success allowed: how often their runs would gain enough, if they keep calling what they called. Their runs so far: {SoFar(check)}.{Weighed(study, check)}",
             Blocks =
             [
                 new Heading("What they run, what each front gives up", "points of success against their usual. Plus, framed: costs us. Bold: the range leaves out zero."),
-                Matrix(check),
+                Matrix(study, check),
                 Paragraph.Note(Notes(check)),
                 new SideBySide([new Side(164, [.. Chances(study, check)]), new Side(340, [.. Turning(check)])]),
             ],
@@ -39,6 +39,10 @@ internal static class FrontCheckPage
     private static string SoFar(FrontCheck check) => check.Sample.Base is { IsCharted: true } runs
         ? $"{Figures.Percent(check.Expected)}, {runs.Successes} of {runs.Plays}"
         : $"{Figures.Percent(check.Expected)} taken as usual, for want of film";
+
+    /// <summary>What the ranking rests on when some games count more.</summary>
+    private static string Weighed(Study study, FrontCheck check) => !study.Weights.IsOn ? ""
+        : $" {study.Weights.Which} Ranked on the weighted mix; film counts plain.";
 
     private static string Points(FrontRank rank) => $"{Figures.Number(rank.ExpectedLoss * 100, 0)} points";
 
@@ -51,7 +55,7 @@ internal static class FrontCheckPage
             : $"On runs {Words.Title(first.Front)} leads in {Figures.Number(first.ProbabilityBest * 100, 0)} of 100 draws, {Words.Title(second.Front)} in {Figures.Number(second.ProbabilityBest * 100, 0)}.";
     }
 
-    private static Table Matrix(FrontCheck check)
+    private static Table Matrix(Study study, FrontCheck check)
     {
         var schemes = FrontMix.Schemes(check.Matrix.Mix).Take(MostSchemes).ToArray();
         var columns = new List<Column> { new("Front", 0, 62) };
@@ -63,8 +67,14 @@ internal static class FrontCheckPage
             Cells.Text(RichText.Strong("Their mix"), "share, runs"),
             .. schemes.Select(scheme => new HeatCell(Figures.Percent(scheme.Runs / check.Matrix.Mix.Runs), $"n = {Figures.Number(scheme.Runs, 0)}", HeatStep.None))])
         { Kind = RowKind.Total };
-        return new Table(columns, [share, .. order.Select(front => RowOf(check, front.Rank, front.Index, schemes))]) { Caption = "Success allowed by front and scheme", RowHeight = 31 };
+        TableRow[] mix = study.Weights.IsOn ? [share, WeightedMix(check, schemes)] : [share];
+        return new Table(columns, [.. mix, .. order.Select(front => RowOf(check, front.Rank, front.Index, schemes))]) { Caption = "Success allowed by front and scheme", RowHeight = 31 };
     }
+
+    private static TableRow WeightedMix(FrontCheck check, (string Scheme, double Runs)[] schemes) => new([
+        Cells.Text(RichText.Strong("Weighted"), $"like {Weighing.Like(check.Matrix.Mix.EffectiveRuns)} runs"),
+        .. schemes.Select(scheme => new HeatCell(Figures.Percent(Math.Min(1, FrontMix.Effective(check.Matrix.Mix, scheme.Scheme) / check.Matrix.Mix.EffectiveRuns)), $"like {Weighing.Like(FrontMix.Effective(check.Matrix.Mix, scheme.Scheme))}", HeatStep.None))])
+    { Kind = RowKind.Total };
 
     private static TableRow RowOf(FrontCheck check, FrontRank rank, int front, (string Scheme, double Runs)[] schemes) => new([
         Cells.Name(Words.Title(rank.Front)),

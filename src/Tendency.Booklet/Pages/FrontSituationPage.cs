@@ -17,26 +17,38 @@ internal static class FrontSituationPage
 
         return new Page("front-situation", "Front by situation", Finding(card))
         {
-            Deck = "Runs and passes in their present share. Sure: in how many of 100 re-draws the front allows least. Second: the next front, and what it gives away. On runs: the first and how sure when only runs count.",
+            Deck = "Runs and passes in their present share. Sure: in how many of 100 re-draws the front allows least. Second: the next front, and what it gives away. On runs: the first and how sure when only runs count."
+                + (study.Weights.IsOn ? $" {study.Weights.Which} Fronts go by the weighted shares; “like 22”: the plays they are worth." : ""),
             Blocks =
             [
                 new Table(
-                    [
-                        new Column("Situation", 0, 90),
-                        new Column("Plays", 90, 24, Align.Right),
-                        new Column("Run share", 122, 46) { Axis = StripAxis.Shares($"team {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
-                        new Column("", 172, 76),
-                        new Column("Top runs", 256, 104),
-                        new Column("Our front", 368, 42),
-                        new Column("Sure", 412, 22, Align.Right),
-                        new Column("Second", 441, 36),
-                        new Column("On runs", 480, 36),
-                    ],
+                    Columns(study),
                     [.. card.Select((line, i) => RowOf(study, line, i == 0))]) { Caption = "Front by situation" },
                 Paragraph.Note(OnRuns(study, card[0])),
                 Paragraph.Note("A thin situation leans on the whole mix by eight plays. A front in plain type is no clear winner, under 60 of 100: then personnel decides." + Uncounted(study, card[0])),
             ],
         };
+    }
+
+    private static List<Column> Columns(Study study)
+    {
+        var columns = new List<Column> { new("Situation", 0, 90), new("Plays", 90, 24, Align.Right) };
+        columns.AddRange(study.Weights.IsOn
+            ? [new Column("Run share, likely", 120, 76), new Column(Weighing.Head, 204, 48)]
+            :
+            [
+                new Column("Run share", 122, 46) { Axis = StripAxis.Shares($"team {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
+                new Column("", 172, 76),
+            ]);
+        columns.AddRange(
+        [
+            new Column("Top runs", 256, 104),
+            new Column("Our front", 368, 42),
+            new Column("Sure", 412, 22, Align.Right),
+            new Column("Second", 441, 36),
+            new Column("On runs", 480, 36),
+        ]);
+        return columns;
     }
 
     private static string Finding(IReadOnlyList<FrontCardLine> card)
@@ -76,16 +88,15 @@ internal static class FrontSituationPage
     private static TableRow RowOf(Study study, FrontCardLine line, bool total)
     {
         var run = new Share(line.Runs, line.Plays, line.RunShareRange, study.Runs.Share);
-        return new TableRow(
+        return new TableRow([
             Cells.Name(Words.Title(line.Situation)),
             Cells.Count(line.Plays),
-            Cells.Strip(run),
-            Cells.Share(run),
+            .. study.Weights.IsOn && line.Weighted is { } weighted ? (Cell[])[Cells.Share(run), Weighing.Cell(weighted, study.WeightedRuns.Share)] : [Cells.Strip(run), Cells.Share(run)],
             Cells.Counts(line.TopRuns.Select(top => new NamedCount(Words.Title(top.Run), top.Plays))),
             line.Verdict == "best" ? Cells.Text(RichText.Strong(Words.Title(line.Front)), "best") : Cells.Text(Words.Title(line.Front)),
             Cells.Figure(Figures.Number(line.Sure * 100, 0)),
             Cells.Text(Words.Title(line.Second), line.Second.Length == 0 ? "" : $"+{Figures.Number(line.Cost * 100, 0)} pts"),
-            Cells.Text(Words.Title(line.OnRuns), $"sure {Figures.Number(line.OnRunsSure * 100, 0)}"))
+            Cells.Text(Words.Title(line.OnRuns), $"sure {Figures.Number(line.OnRunsSure * 100, 0)}")])
         {
             Kind = total ? RowKind.Total : RowKind.Plain,
         };

@@ -61,7 +61,7 @@ internal static class GamesPage
         return new Table(columns, [.. rows]) { Caption = "Game by game" };
     }
 
-    private static string Dated(Study study, string game) => study.Week.Charts.FirstOrDefault(chart => chart.Game == game) is { } chart
+    internal static string Dated(Study study, string game) => study.Week.Charts.FirstOrDefault(chart => chart.Game == game) is { } chart
         ? string.Join(", ", chart.Tags.Prepend(chart.Date is { } date ? Footprint.Day(date) : "").Where(word => word.Length > 0))
         : "";
 

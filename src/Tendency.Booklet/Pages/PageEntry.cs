@@ -16,6 +16,9 @@ public sealed record PageEntry(string Section, string Anchor, string Name, IRead
     /// <summary>The same, where it depends on the charts; null = <see cref="WhenEmpty"/> always.</summary>
     public Func<Study, string>? WhyEmpty { get; init; }
 
+    /// <summary>Whether it is wanted at all: one that is not is no page left out.</summary>
+    public Func<Study, bool> IsWanted { get; init; } = _ => true;
+
     /// <summary>Speaks of the other pages, so it is composed after them.</summary>
     public bool SumsUp { get; init; }
 }

@@ -24,7 +24,7 @@ internal static class RunGamePage
 
         var schemes = Mix.Of(study, runs, ColumnNames.RunScheme, MostSchemes);
         var families = Mix.Of(study, runs, ColumnNames.RunFamily, 8);
-        return new Page("run-game", "Run game", Headline.Of([.. Finding(study, runs, families, schemes)]))
+        return new Page("run-game", "Run game", Headline.Of([.. Finding(study, runs, families, schemes).Take(study.Weights.IsOn ? 1 : 2)]))
         {
             Blocks =
             [

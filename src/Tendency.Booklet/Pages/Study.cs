@@ -44,6 +44,12 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
     /// <summary>The latest game's date in the week file; null = not said.</summary>
     public DateOnly? ChartedTo { get; } = Week.Charts.Max(chart => chart.Date);
 
+    /// <summary>How much each game counts where a page says it is weighted; every other count is plain.</summary>
+    public GameWeights Weights { get; init; } = GameWeights.Equal;
+
+    /// <summary>How often they run, some games counted more: the line weighted run shares are read against.</summary>
+    public WeightedShare WeightedRuns => Weights.Share(Plays, ColumnNames.Call, "run", Level);
+
     /// <summary>The front check; null = not made, then its pages are left out.</summary>
     public FrontCheck? Fronts { get; init; }
 

@@ -16,13 +16,23 @@ internal static class ContentsSetter
     // A contents page that runs over would push every page after it off its own sheet: many entries stand closer, a line each.
     private const double Tallest = 600;
 
+    // Room under the headline of a sheet; what is taller stands as close as its type allows.
+    private const double Sheetful = 640;
+
     public static SetBlock Set(ScoutingBooklet booklet, double width, Letters letters)
     {
+        double Height(List<Placed> rows) => rows.Sum(row => row.Gap + row.Block.Height);
         var easy = Rows(booklet, width, letters, dense: false);
-        return new SetRows(easy.Sum(row => row.Gap + row.Block.Height) <= Tallest ? easy : Rows(booklet, width, letters, dense: true));
+        if (Height(easy) <= Tallest)
+        {
+            return new SetRows(easy);
+        }
+
+        var dense = Rows(booklet, width, letters, dense: true);
+        return new SetRows(Height(dense) <= Sheetful ? dense : Rows(booklet, width, letters, dense: true, padding: 4));
     }
 
-    private static List<Placed> Rows(ScoutingBooklet booklet, double width, Letters letters, bool dense)
+    private static List<Placed> Rows(ScoutingBooklet booklet, double width, Letters letters, bool dense, double padding = 5)
     {
         var rows = new List<Placed>();
         foreach (var section in booklet.Sections.Where(section => section.Pages.Count > 0))
@@ -34,7 +44,7 @@ internal static class ContentsSetter
                 rows.Add(new Placed(rows.Count == 0 ? 0 : dense ? 6 : 10, new SetPicture(dense ? 16 : 18, (ink, x, y) => ink.Text(x, y + 12, name, SectionName))));
             }
 
-            rows.AddRange(section.Pages.Select(page => new Placed(0, Row(page, width, letters, dense))));
+            rows.AddRange(section.Pages.Select(page => new Placed(0, Row(page, width, letters, dense, padding))));
         }
 
         return rows;
@@ -50,13 +60,13 @@ internal static class ContentsSetter
             ?? letters.Wrap(finding, Finding, width, lines);
     }
 
-    private static SetPicture Row(Page page, double width, Letters letters, bool dense)
+    private static SetPicture Row(Page page, double width, Letters letters, bool dense, double padding)
     {
         const double Leading = 12.5;
         var name = letters.Wrap(page.Name, Name, FindingLeft - 12, dense ? 1 : 2);
         var finding = Shortened(page.Headline, width - FindingLeft - NumberWidth, dense ? 1 : 2, letters);
         var baseline = dense ? 12 : 13.5;
-        var height = (Math.Max(Math.Max(name.Count, finding.Count), 1) * Leading) + (dense ? 5 : 8);
+        var height = (Math.Max(Math.Max(name.Count, finding.Count), 1) * Leading) + (dense ? padding : 8);
         return new SetPicture(height, (ink, x, y) =>
         {
             ink.Rule(x, y, width, 0.3);

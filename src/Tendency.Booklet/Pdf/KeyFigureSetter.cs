@@ -4,12 +4,13 @@ using Tendency.Booklet.Marks;
 
 namespace Tendency.Booklet.Pdf;
 
-/// <summary>Large numbers side by side, each with k of n, its range and a small scale; the first scale is labelled.</summary>
+/// <summary>Large numbers side by side, each with k of n, its range and a small scale. The first scale is labelled, unless weighted shares stand there.</summary>
 internal static class KeyFigureSetter
 {
     private const double Gutter = 12;
     private const double LabelLeading = 10.5;
     private static readonly Style Label = new(8.5);
+    private static readonly Style Tiny = new(7.5);
     private static readonly Style Value = new(24, Bold: true);
     private static readonly Style Smaller = new(17, Bold: true);
 
@@ -20,6 +21,7 @@ internal static class KeyFigureSetter
         var labels = block.Figures.Select(figure => letters.Wrap(figure.Label, Label, each, 2)).ToList();
         var lower = (labels.Select(label => label.Count).DefaultIfEmpty(1).Max() - 1) * LabelLeading;
         // A long count and its range do not fit beside one another: then the range goes under the count.
+        var weighted = block.Figures.Any(figure => figure.Weighted.Length > 0);
         var apart = block.Figures.Any(figure => letters.Width(Counted(figure.Share), Label) + letters.Width(Figures.Range(figure.Share), Label) + 4 > each) ? LabelLeading : 0;
         return new SetPicture(70 + lower + apart, (ink, x, y) =>
         {
@@ -32,7 +34,7 @@ internal static class KeyFigureSetter
                 }
 
                 ink.Lines(left, y + 8, labels[i], LabelLeading);
-                Draw(ink, block.Figures[i], left, y + lower, each, letters, apart, labelled: i == 0);
+                Draw(ink, block.Figures[i], left, y + lower, each, letters, apart, labelled: i == 0 && !weighted);
             }
         });
     }
@@ -62,10 +64,11 @@ internal static class KeyFigureSetter
             ink.Shapes(x, axis - 10, shapes);
         }
 
+        ink.Text(x, axis + 11, letters.Cut(figure.Weighted, Tiny, width), Tiny);
         if (labelled)
         {
-            ink.Text(x, axis + 11, "0", new Style(7.5));
-            ink.Text(x + width, axis + 11, "100%", new Style(7.5), Align.Right);
+            ink.Text(x, axis + 11, "0", Tiny);
+            ink.Text(x + width, axis + 11, "100%", Tiny, Align.Right);
         }
     }
 }

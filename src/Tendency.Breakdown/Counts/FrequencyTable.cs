@@ -19,22 +19,19 @@ public sealed record TableOptions
     /// <summary>Whether the intervals of one combination's outcomes hold all at once (Goodman).</summary>
     public bool Simultaneous { get; init; }
 
-    /// <summary>Half-life of a game's weight, in games; 0 = every game weighs the same.</summary>
-    public double HalfLifeGames { get; init; }
-
-    /// <summary>How much each game counts, instead of the half-life; null = by the half-life.</summary>
-    public GameWeights? Weights { get; init; }
+    /// <summary>How much each game counts.</summary>
+    public GameWeights Weights { get; init; } = GameWeights.Equal;
 }
 
 /// <summary>One row of a frequency table.</summary>
 /// <param name="By">Value of each dimension counted by.</param>
 /// <param name="Tally">Plain counts, whatever the weights.</param>
-/// <param name="Share">Count / plays; weighted when recency is asked for.</param>
+/// <param name="Share">Count / plays; weighted when some games count more.</param>
 /// <param name="Likely">Range of the share, clipped to 0–1; null when clustering is asked for and there is one game only.</param>
 /// <param name="EffectivePlays">How many independent plays of equal weight these plays count like.</param>
 public sealed record FrequencyRow(IReadOnlyList<string> By, string Outcome, Tally Tally, double Share, Interval? Likely, double EffectivePlays);
 
-/// <summary>Counts with intervals: plain by default; by games, all at once or recent games first on request.</summary>
+/// <summary>Counts with intervals: plain by default; by games, all at once or with games weighted on request.</summary>
 /// <remarks>
 /// Effective plays: Kish 1965 and Gabler, Haeder and Lahiri 1999 (from memory), one correlation within games pooled over the disjoint
 /// down-and-distance cells, since a single cell of three to five games can not show its own.
@@ -44,7 +41,6 @@ public static class FrequencyTable
     public static IReadOnlyList<FrequencyRow> Of(PlayLog plays, IReadOnlyList<string> by, string of, TableOptions options)
     {
         var rows = CrossTab.Count(plays, by, of);
-        var weights = (options.Weights ?? GameWeights.Recency(plays, options.HalfLifeGames)).ByGame;
         var outcomes = rows.Select(row => row.Outcome).Distinct(StringComparer.Ordinal).ToArray();
         var rho = outcomes.ToDictionary(o => o, o => options.Clustered ? WithinGames(plays, of, o) : 0, StringComparer.Ordinal);
         var parts = CrossTab.Count(plays, [.. by, ColumnNames.Game], of).ToLookup(row => string.Join('\n', row.By.SkipLast(1)), StringComparer.Ordinal);
@@ -53,7 +49,7 @@ public static class FrequencyTable
         IEnumerable<FrequencyRow> Combination(IGrouping<string, CrossTabRow> combination)
         {
             var inGames = parts[combination.Key].GroupBy(row => row.By[^1], StringComparer.Ordinal)
-                .Select(game => (Weight: weights[game.Key], Plays: game.First().Tally.Plays, Counts: game.ToDictionary(row => row.Outcome, row => row.Tally.Count)))
+                .Select(game => (Weight: options.Weights.Of(game.Key), Plays: game.First().Tally.Plays, Counts: game.ToDictionary(row => row.Outcome, row => row.Tally.Count)))
                 .ToArray();
             var total = inGames.Sum(game => game.Weight * game.Plays);
             var estimates = outcomes.ToDictionary(

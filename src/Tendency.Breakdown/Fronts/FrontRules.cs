@@ -23,7 +23,10 @@ public static class FrontRules
     public static readonly Rule UnknownPlanFront = new("F006", Severity.Warning, "a front of our plan is none we know",
         "Spell it as in the fronts file, or add it there; until then it is not compared.", "Names are compared without case, spaces, _ and -.");
 
+    public static readonly Rule NoneLikeOurs = new("F007", Severity.Warning, "no game can be told to be like ours, so all games count alike",
+        "Chart front, and name our fronts under [plan] as the charts spell them.", "A game weighs more the more of its charted fronts are in the plan.");
+
     /// <summary>All of them, in the order of their codes.</summary>
     public static IReadOnlyList<Rule> All { get; } =
-        [MissingColumn, UnknownFront, UnknownScheme, UnreadableValue, UnreadableRow, UnknownPlanFront];
+        [MissingColumn, UnknownFront, UnknownScheme, UnreadableValue, UnreadableRow, UnknownPlanFront, NoneLikeOurs];
 }

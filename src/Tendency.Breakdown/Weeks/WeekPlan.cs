@@ -35,6 +35,12 @@ public sealed record WeekPlan
     /// <summary>Half-life of a game's weight, in games; 0 = every game weighs the same.</summary>
     public double HalfLifeGames { get; init; }
 
+    /// <summary>Whether games against defenses that look like ours, by the fronts of the plan, count more.</summary>
+    public bool LikeOurDefense { get; init; }
+
+    /// <summary>Line of the week file that says so, from 1; 0 = no such line.</summary>
+    public int LikeOurDefenseLine { get; init; }
+
     /// <summary>Level of every interval, in (0, 1).</summary>
     public double Level { get; init; } = 0.95;
 

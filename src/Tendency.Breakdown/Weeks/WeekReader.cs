@@ -9,6 +9,7 @@ namespace Tendency.Breakdown.Weeks;
 /// subject = "Port Halden"         # whose snaps are studied
 /// level = 0.95                    # level of every interval
 /// half_life = 2                   # games; a game that old weighs half
+/// like_our_defense = true         # games against the fronts of our plan weigh more; with half_life both weights multiply
 /// rpo = "by result"               # or "run", "pass", "own class"
 /// glossary = "our-words.csv"
 /// corrections = "corrections.csv"
@@ -42,6 +43,8 @@ namespace Tendency.Breakdown.Weeks;
 /// </remarks>
 public static class WeekReader
 {
+    private const string LikeOurDefense = "like_our_defense";
+
     private static readonly string[] s_tables = ["charts", "headers", "boundaries", "leave_out", "plan"];
 
     private static readonly IReadOnlyList<(string Word, RpoCounting Counting)> s_rpo =
@@ -64,6 +67,11 @@ public static class WeekReader
             LeaveOut = [.. tree.Tables("leave_out").Select(table => LeaveOutTable.Read(table, names)).OfType<LeaveOut>()],
         };
         plan = Plan(tree.Table("plan"), plan);
+        if (plan is { LikeOurDefense: true, Fronts: [] })
+        {
+            tree.Top.Report(WeekRules.MissingKey, LikeOurDefense, "true", "like_our_defense needs the fronts of our plan, and [plan] names none: all games count alike.", "fronts = [\"over\", \"under\"] under [plan]");
+        }
+
         ReportUnknownTables(tree);
         return new WeekReading(plan, [.. problems.OrderBy(problem => problem.Place.Line).ThenBy(problem => problem.Place.Character)]);
     }
@@ -77,6 +85,8 @@ public static class WeekReader
             Subject = top.Text("subject") ?? "",
             Level = top.Number("level", 0, 1, openEnds: true) ?? WeekPlan.Default.Level,
             HalfLifeGames = top.Number("half_life", 0, 1000) ?? 0,
+            LikeOurDefense = top.Flag(LikeOurDefense) ?? false,
+            LikeOurDefenseLine = top.Keys.Contains(LikeOurDefense, StringComparer.Ordinal) ? top.Line(LikeOurDefense) : 0,
             Rpo = s_rpo.FirstOrDefault(pair => pair.Word == word).Counting,
             GlossaryFile = top.FileName("glossary") ?? "",
             CorrectionsFile = top.FileName("corrections") ?? "",

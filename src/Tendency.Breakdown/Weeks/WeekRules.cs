@@ -21,7 +21,7 @@ internal static class WeekRules
         "Let each boundary be greater than the one before.", "short < medium < long; goal line < tight red < red zone < fringe < open field < coming out. Otherwise all of that group keep their usual values.");
 
     public static readonly Rule MissingKey = new("T055", Severity.Error, "an entry of the week file lacks a key it needs",
-        "Add the key.", "A [[charts]] entry needs file; a [[leave_out]] entry needs at least one condition.");
+        "Add the key.", "A [[charts]] entry needs file; a [[leave_out]] entry needs at least one condition; like_our_defense needs fronts under [plan].");
 
     public static readonly Rule NamedTwice = new("T056", Severity.Error, "the week file says the same thing twice",
         "Delete one of them; the first is used.", "A chart listed twice, or one header of the staff's mapped to two of our columns.");

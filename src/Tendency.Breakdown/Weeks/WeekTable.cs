@@ -49,6 +49,22 @@ internal sealed class WeekTable(string file, string name, TextPosition start, Li
         return holds ? number : null;
     }
 
+    public bool? Flag(string key)
+    {
+        if (Find(key) is not { } value)
+        {
+            return null;
+        }
+
+        if (value is BooleanValueSyntax flag)
+        {
+            return flag.Value;
+        }
+
+        _ = Refuse<string>(key, value, "true or false, without quotes");
+        return null;
+    }
+
     public int? Whole(string key, int least, int most)
     {
         if (Find(key) is not { } value)

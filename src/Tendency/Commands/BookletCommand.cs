@@ -52,7 +52,8 @@ internal static class BookletCommand
         var prepared = Task.Run(PdfPrinter.Prepare); // type and drawing library load while the charts are read
         var week = Progress.Of("reading charts", request, () => ChartedWeek.From(request));
         var studied = week.Choose(request);
-        var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, request.Seed));
+        var weights = WeekWeights.Of(week, studied, request);
+        var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, weights.Games, request.Seed));
         var findings = SavedFile.Of(study);
         if (printing.Since is { } earlier)
         {
@@ -73,7 +74,7 @@ internal static class BookletCommand
             CutUpFile.Write(booklet, lists);
         }
 
-        return ProblemReport.Write(week, studied, request.Quiet);
+        return ProblemReport.Write(week.With(weights.Problems), studied, request.Quiet);
     }
 
     private static ScoutingBooklet Dressed(ScoutingBooklet booklet, Printing printing) =>

@@ -64,7 +64,8 @@ internal static class FrontsCommand
     {
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
-        var study = FrontStudy.Of(week, studied, request.Seed, film is null ? null : OwnFilm(request, film));
+        var weights = WeekWeights.Of(week, studied, request);
+        var study = FrontStudy.Of(week, studied, weights.Games, request.Seed, film is null ? null : OwnFilm(request, film));
         var (table, remark) = tableOf(study);
         OutputFile.Write(request.Output, TableText.Write(table, request.Format));
         NotCharted.Report(studied.Plays, s_columns, request.Quiet);
@@ -73,7 +74,8 @@ internal static class FrontsCommand
             Console.Error.WriteLine(remark);
         }
 
-        return ProblemReport.Write(week, studied, request.Quiet);
+        weights.Say(studied, request.Quiet);
+        return ProblemReport.Write(week.With(weights.Problems), studied, request.Quiet);
     }
 
     private static PlayLog OwnFilm(Request request, string charts)

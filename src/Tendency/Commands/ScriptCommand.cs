@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using Tendency.Booklet.Pages.Scripts;
 using Tendency.Booklet.Pdf;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Counts.Scripts;
 using Tendency.Breakdown.Situations;
 using Tendency.Files;
@@ -40,7 +41,7 @@ internal static class ScriptCommand
         var script = PracticeScript.Draw(studied.Plays, period, snaps, request.Seed);
         if (request.Output is { } path && PrintedFile.IsPrinted(path))
         {
-            var cards = ScriptCards.Compose(BookletStudy.Of(week, studied, request.Seed), script, BookletStudy.Dated(week.Week));
+            var cards = ScriptCards.Compose(BookletStudy.Of(week, studied, GameWeights.Equal, request.Seed), script, BookletStudy.Dated(week.Week));
             _ = Progress.Of($"printing {path}", request, () => PrintedFile.Write(cards, path, paper));
         }
         else

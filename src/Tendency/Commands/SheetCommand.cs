@@ -32,12 +32,13 @@ internal static class SheetCommand
         var path = request.Output ?? throw new CommandException("Name the file to write with -o, for example -o sideline.pdf.");
         var week = Progress.Of("reading charts", request, () => ChartedWeek.From(request));
         var studied = week.Choose(request, Unit.Offense);
-        var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, request.Seed));
+        var weights = WeekWeights.Of(week, studied, request);
+        var study = Progress.Of("counting", request, () => BookletStudy.Of(week, studied, weights.Games, request.Seed));
         var dated = BookletStudy.Dated(week.Week);
         var sheet = Progress.Of("composing", request, () => players
             ? PlayerTips.Compose(study, dated)
-            : SidelineSheet.Compose(study, FrontOptions.From(week.Week) with { Seed = request.Seed }, dated));
+            : SidelineSheet.Compose(study, FrontOptions.From(week.Week) with { Seed = request.Seed, Weights = weights.Games }, dated));
         _ = Progress.Of($"printing {path}", request, () => PrintedFile.Write(sheet, path, paper));
-        return ProblemReport.Write(week, studied, request.Quiet);
+        return ProblemReport.Write(week.With(weights.Problems), studied, request.Quiet);
     }
 }

@@ -1,6 +1,7 @@
 using Tendency.Booklet.Pages;
 using Tendency.Breakdown.Audits;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Situations;
 using Tendency.Breakdown.Weeks;
@@ -19,7 +20,7 @@ internal static class BookletStudy
     // Whole percents again; the guess command grows five times as many and weighs its models.
     private const int GuessTrees = 60;
 
-    public static Study Of(ChartedWeek week, StudiedPlays studied, int seed)
+    public static Study Of(ChartedWeek week, StudiedPlays studied, GameWeights weights, int seed)
     {
         var plays = studied.Plays;
         var level = week.Week.Level;
@@ -30,10 +31,11 @@ internal static class BookletStudy
         var audit = Task.Run(() => Audit.Run(week.Read, week.Log, week.Week, week.Glossary));
         var steadiness = Task.Run(() => SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws));
         var tells = Task.Run(() => s_outcomes.Where(plays.IsCharted).Select(outcome => Tells.Search(plays, outcome, tellOptions)).ToArray());
-        var fronts = FrontStudy.Of(week, studied, seed);
+        var fronts = FrontStudy.Of(week, studied, weights, seed);
         return new Study(studied, week.Log, week.Read, week.Week)
         {
             Side = studied.Unit == Unit.Offense ? "offense" : "defense",
+            Weights = weights,
             Fronts = fronts.Check,
             FrontCard = fronts.Card(),
             Tells = tells.GetAwaiter().GetResult(),

@@ -44,7 +44,7 @@ public class BookletOrderTests
     [Fact]
     public void Compose_FiveGames_HasEveryPageOfTheList() =>
         Assert.Equal(
-            BookletOrder.Pages.Where(entry => entry.Anchor is not ("tries" or "since" or "audit")).Select(entry => (entry.Anchor, entry.Name)),
+            BookletOrder.Pages.Where(entry => entry.Anchor is not ("tries" or "audit") && entry.IsWanted(Studies.FiveGames)).Select(entry => (entry.Anchor, entry.Name)),
             s_fiveGames.Pages.Select(page => (page.Anchor, page.Name)));
 
     [Fact]

@@ -13,6 +13,7 @@ public class WeekReaderTests
             subject = "Halden"
             level = 0.9
             half_life = 2.5
+            like_our_defense = true
             rpo = "own class"
             glossary = "words.csv"
             corrections = "corrections.csv"
@@ -57,6 +58,7 @@ public class WeekReaderTests
         Assert.Empty(reading.Problems);
         var plan = reading.Plan;
         Assert.Equal(("Port Halden", "Halden", 0.9, 2.5, RpoCounting.OwnClass), (plan.Opponent, plan.Subject, plan.Level, plan.HalfLifeGames, plan.Rpo));
+        Assert.Equal((true, 5), (plan.LikeOurDefense, plan.LikeOurDefenseLine));
         Assert.Equal(("words.csv", "corrections.csv", "fronts.csv", "ratings.csv"), (plan.GlossaryFile, plan.CorrectionsFile, plan.FrontsFile, plan.RatingsFile));
         Assert.Equal((12.0, 0.05, 0.01), (plan.PriorPlays, plan.RatingStep, plan.RushStep));
         Assert.Equal(["tight", "over"], plan.Fronts);
@@ -76,6 +78,10 @@ public class WeekReaderTests
     [InlineData("level = 95", "T052", 1, 9, "")]
     [InlineData("level = 1", "T052", 1, 9, "")]
     [InlineData("rpo = \"by resutl\"", "T052", 1, 7, "\"by result\"")]
+    [InlineData("like_our_defence = true", "T051", 1, 1, "like_our_defense")]
+    [InlineData("[plan]\nfronts = [\"over\"]\nlike_our_defense = true", "T051", 3, 1, "")]
+    [InlineData("level = 0.9\nlike_our_defense = \"yes\"", "T052", 2, 20, "")]
+    [InlineData("level = 0.9\nlike_our_defense = true", "T055", 2, 1, "fronts = [\"over\", \"under\"] under [plan]")]
     [InlineData("[plans]\nfronts = [\"tight\"]", "T051", 1, 1, "plan")]
     [InlineData("[[chart]]\nfile = \"a.csv\"", "T051", 1, 1, "charts")]
     [InlineData("[boundaries]\nmedum_most = 5", "T051", 2, 1, "medium_most")]
@@ -116,6 +122,9 @@ public class WeekReaderTests
         Assert.Equal("subject = \"Port Halden\"", reading.Problems[0].Suggestion);
         Assert.Equal(["T050", "T056", "T050", "T050", "T050"], reading.Problems.Select(problem => problem.Rule.Code));
     }
+
+    [Fact]
+    public void Read_LikeOurDefenseOff_NeedsNoFronts() => Assert.Empty(Read("like_our_defense = false").Problems);
 
     [Fact]
     public void Read_DottedKey_IsTheTablesKey() => Assert.Equal(12, Read("plan.prior_plays = 12").Plan.PriorPlays);

@@ -16,12 +16,12 @@ internal static class Claims
         .. Directions(study).SelectMany(way => Ways(study, way)),
     ];
 
-    private sealed record When(string Topic, string Anchor, string Words, PlayLog Plays);
+    internal sealed record When(string Topic, string Anchor, string Words, PlayLog Plays);
 
     private sealed record Direction(string Topic, string Anchor, string Column, PlayLog Plays, string Unit, string One, string OneSays, string Other, string OtherSays);
 
     // What is known before the snap. Run schemes and results are left out: they say run or pass by themselves.
-    private static IEnumerable<When> Situations(Study study)
+    internal static IEnumerable<When> Situations(Study study)
     {
         var plays = study.Plays;
         foreach (var spot in BackSpots.Of(plays).Where(spot => spot.Name != "No back"))

@@ -10,8 +10,8 @@ internal static class FrontMix
     public static (double Allowed, double Half) OfScheme(FrontMatrix matrix, int front, string scheme)
     {
         var cells = Enumerable.Range(0, matrix.Mix.Cells.Count).Where(cell => matrix.Mix.Cells[cell].Scheme.Name == scheme).ToArray();
-        var total = cells.Sum(cell => matrix.Mix.Cells[cell].Count);
-        double Weight(int cell) => total > 0 ? matrix.Mix.Cells[cell].Count / total : 1.0 / cells.Length;
+        var total = cells.Sum(cell => matrix.Mix.Cells[cell].EffectiveCount);
+        double Weight(int cell) => total > 0 ? matrix.Mix.Cells[cell].EffectiveCount / total : 1.0 / cells.Length;
         var allowed = cells.Sum(cell => Weight(cell) * matrix[front, cell].SuccessAllowed);
         var squares = cells.Sum(cell => Math.Pow(Weight(cell) * (matrix[front, cell].High - matrix[front, cell].Low) / 2, 2));
         return (allowed, Math.Sqrt(squares));
@@ -23,6 +23,9 @@ internal static class FrontMix
         .. mix.Cells.GroupBy(cell => cell.Scheme.Name).Select(group => (group.Key, group.Sum(cell => cell.Count)))
             .Where(scheme => scheme.Item2 > 0).OrderByDescending(scheme => scheme.Item2),
     ];
+
+    /// <summary>Runs a scheme counts like in the mix: its weighted share of the effective runs.</summary>
+    public static double Effective(RunMix mix, string scheme) => mix.Cells.Where(cell => cell.Scheme.Name == scheme).Sum(cell => cell.EffectiveCount);
 
     /// <summary>Success a front allows on a family's runs and on all others, each in their present proportion; null where either is not charted.</summary>
     public static (double With, double Without)? OfFamily(FrontMatrix matrix, int front, RunFamily family)

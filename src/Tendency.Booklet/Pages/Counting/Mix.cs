@@ -6,7 +6,11 @@ using Tendency.Inference.Intervals;
 namespace Tendency.Booklet.Pages.Counting;
 
 /// <summary>One kind of a mix. The range holds for all kinds at once, so any two may be compared.</summary>
-internal sealed record MixPart(string Value, Share Share);
+internal sealed record MixPart(string Value, Share Share)
+{
+    /// <summary>The same with some games counted more, its range for all kinds at once as well; null when all count alike.</summary>
+    public WeightedShare? Weighted { get; init; }
+}
 
 /// <summary>How plays divide over the values of one column, most frequent first.</summary>
 /// <param name="Plays">Plays in which the column is charted.</param>
@@ -21,9 +25,17 @@ internal sealed record Mix(int Plays, IReadOnlyList<MixPart> Parts, int OtherPla
         var values = CrossTab.Values(plays, column);
         var total = values.Sum(value => value.Count);
         var ranges = Simultaneous.Goodman([.. values.Select(value => (double)value.Count)], study.Level);
+        var weighted = study.Weights.IsOn ? Weighted(study, plays, column, values) : [];
         var listed = values.Count == most + 1 ? values.Count : Math.Min(most, values.Count);
-        var parts = values.Take(listed).Select((value, i) => new MixPart(value.Value, new Share(value.Count, total, ranges[i].ClippedToShare()))).ToArray();
+        var parts = values.Take(listed).Select((value, i) => new MixPart(value.Value, new Share(value.Count, total, ranges[i].ClippedToShare())) { Weighted = weighted.ElementAtOrDefault(i) }).ToArray();
         return new Mix(total, parts, values.Skip(listed).Sum(value => value.Count), values.Count - listed);
+    }
+
+    private static WeightedShare[] Weighted(Study study, PlayLog plays, string column, IReadOnlyList<(string Value, int Count)> values)
+    {
+        var shares = values.Select(value => study.Weighted(plays, column, value.Value)).ToArray();
+        var ranges = Simultaneous.Goodman([.. shares.Select(share => share.Share * share.EffectivePlays)], study.Level);
+        return [.. shares.Select((share, i) => share with { Likely = ranges[i].ClippedToShare() })];
     }
 
     /// <summary>Right end of an axis that holds every bar, in steps of ten points.</summary>

@@ -21,6 +21,10 @@ internal static class Shares
     /// <summary>Pass share against the team's.</summary>
     public static Share PassShare(this Study study, PlayLog plays) => study.Of(plays, ColumnNames.Call, "pass", study.Passes.Share);
 
+    /// <summary>The same share with some games counted more; the plain one when all count alike.</summary>
+    public static WeightedShare Weighted(this Study study, PlayLog plays, string column, string value) =>
+        study.Weights.Share(plays, column, value, study.Level);
+
     /// <summary>The same count against another line.</summary>
     public static Share Against(this Share share, double? line) => share with { Baseline = line };
 

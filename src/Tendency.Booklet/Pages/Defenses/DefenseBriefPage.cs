@@ -22,6 +22,7 @@ internal static class DefenseBriefPage
             Blocks =
             [
                 .. FewPlays.Warning(study),
+                .. WeightNote.Of(study),
                 new KeyFigures([.. Keys(study).Take(5)]),
                 Sentences(study, claims, tried),
                 .. claims.Count == 0 || note.Length == 0 ? [] : (Block[])[Paragraph.Note(note)],

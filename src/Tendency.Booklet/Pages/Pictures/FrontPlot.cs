@@ -11,6 +11,9 @@ internal static class FrontPlot
     private const int MostLines = 5;
     private const double Height = 200;
 
+    // The weighted mix takes a row of the table above.
+    private const double LowHeight = 150;
+
     /// <summary>The family whose share comes nearest to turning the leader's answer; null where no family is charted.</summary>
     public static Plot? Of(FrontCheck check)
     {
@@ -22,6 +25,7 @@ internal static class FrontPlot
         var lines = check.Ranking.Ranks.Take(MostLines)
             .Select(rank => (rank.Front, Ends: FrontMix.OfFamily(check.Matrix, check.Matrix.Fronts.Index().First(front => front.Item.Name == rank.Front).Index, family)))
             .Where(line => line.Ends is not null).Select(line => (line.Front, line.Ends!.Value.With, line.Ends!.Value.Without)).ToArray();
+        var weighted = check.Matrix.Mix.EffectiveRuns < check.Matrix.Mix.Runs;
         if (lines.Length == 0 || now is null)
         {
             return null;
@@ -35,12 +39,12 @@ internal static class FrontPlot
         return new Plot(
             new PlotAxis(0, most, Ticks(0, most, .2), $"{FrontVerdict.Family(family.Name)}, share of runs"),
             new PlotAxis(low, high, Ticks(low, high, .05), "success allowed; lower is better"),
-            Height,
+            weighted ? LowHeight : Height,
             $"success each front allows by the share of {FrontVerdict.Family(family.Name)}")
         {
             Lines = [.. lines.Select(line => new PlotLine([0, most], [At(line, 0), At(line, most)], Words.Title(line.Front)) { Winner = line.Front == leader && check.Ranking.HasClearWinner })],
             Bands = [new PlotBand(now.Low, now.High, Upright: true, $"likely {Figures.Range(new Inference.Intervals.Interval(now.Low, now.High))}")],
-            Rules = [new PlotRule(now.ShareNow, Upright: true, $"now {Figures.Percent(now.ShareNow)}")],
+            Rules = [new PlotRule(now.ShareNow, Upright: true, $"now {Figures.Percent(now.ShareNow)}{(weighted ? " weighted" : "")}")],
             Rings = turn?.BreakEvenShare is { } even && lines.Any(line => line.Front == leader)
                 ? [new PlotRing(even, At(lines.First(line => line.Front == leader), even), $"even at {Figures.Percent(even)}")]
                 : [],

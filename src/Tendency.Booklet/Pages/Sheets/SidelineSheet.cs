@@ -40,7 +40,7 @@ public static class SidelineSheet
     {
         var cell = $"percent of the likelier call over k/n, range at {Figures.Number(study.Level * 100, 0)}%. Sure: the range leaves out an even split.";
         return study.Fronts is null or { Sample.Runs.Count: 0 } || study.FrontCard.Count == 0 ? cell
-            : $"{cell} Our front: {Words.Title(study.FrontCard[0].Front)}, unless the row names another";
+            : $"{cell} Our front{(study.Weights.IsOn ? ", by weighted games" : "")}: {Words.Title(study.FrontCard[0].Front)}, unless the row names another";
     }
 
     private static IEnumerable<Block> Missing(Study study)

@@ -26,17 +26,25 @@ internal static class CallTable
     // Without the scheme columns the strip takes their room, and how often plays gained enough stands last.
     private static List<Column> Columns(Study study, string firstHead, bool schemes, bool concepts, bool enough)
     {
+        var weighted = study.Weights.IsOn;
         var line = $"team {Figures.Percent(study.Runs.Share ?? 0)}";
         var wide = !schemes && !concepts;
-        var strip = wide ? 160 : 106;
+        // The weighted share stands beside the plain one; the strip gives up its room.
+        var strip = (wide ? 160 : 106) - (weighted ? 42 : 0);
+        var left = weighted ? 110 : 120;
         var columns = new List<Column>
         {
             new(firstHead, 0, 78),
             new("Plays", 78, 24, Align.Right),
-            new("Run share", 120, strip) { Axis = StripAxis.Shares(line, study.Runs.Share) },
-            new("Runs, likely", 120 + strip + 14, 84),
+            new("Run share", left, strip) { Axis = StripAxis.Shares(line, study.Runs.Share) },
+            new("Runs, likely", left + strip + (weighted ? 10 : 14), 84),
         };
-        var next = 120d + strip + 110;
+        if (weighted)
+        {
+            columns.Add(new Column(Weighing.Head, left + strip + 98, 52));
+        }
+
+        var next = 120d + (wide ? 160 : 106) + 110;
         if (schemes)
         {
             columns.Add(new Column("Top runs", 336, 80));
@@ -66,6 +74,11 @@ internal static class CallTable
 
         var share = study.RunShare(row.Plays);
         var cells = new List<Cell> { Cells.Name(row.Name, row.Remark), Cells.Count(share.Plays), Cells.Strip(share), Cells.Share(share) };
+        if (study.Weights.IsOn)
+        {
+            cells.Add(Weighing.Cell(study.Weighted(row.Plays, ColumnNames.Call, "run"), study.WeightedRuns.Share));
+        }
+
         if (schemes)
         {
             cells.Add(TopCell(row.Plays, ColumnNames.RunScheme));

@@ -21,6 +21,12 @@ internal static class MixTable
     /// <param name="more">Columns after the share.</param>
     public static Table Of(Study study, string head, string column, PlayLog plays, Mix mix, MixStops stops, params MixColumn[] more)
     {
+        var weighted = study.Weights.IsOn && stops.Weighted is not null;
+        if (weighted)
+        {
+            stops = stops.Weighted! with { CountHead = stops.CountHead };
+        }
+
         var columns = new List<Column>
         {
             new(head, 0, stops.Count - 2),
@@ -28,6 +34,11 @@ internal static class MixTable
             new("", stops.Strip, stops.StripWidth) { Axis = stops.StripWidth < 100 ? new StripAxis(0, mix.AxisEnd, [0, mix.AxisEnd]) : StripAxis.UpTo(mix.AxisEnd) },
             new("Share, likely", stops.Share, stops.ShareWidth),
         };
+        if (weighted)
+        {
+            columns.Add(new Column(Weighing.Head, stops.Share + stops.ShareWidth + 6, 90) { Remark = mix.Parts is [{ Weighted: { } all }, ..] ? $"like {Weighing.Like(all.EffectivePlays)}" : "" });
+        }
+
         columns.AddRange(more.Select(extra => extra.Column));
         var rows = mix.Parts.Select(part =>
         {
@@ -37,6 +48,7 @@ internal static class MixTable
                 Cells.Count(part.Share.Count),
                 Cells.Strip(part.Share),
                 Cells.ShareLine(part.Share, range: true),
+                .. weighted ? (Cell[])[part.Weighted is { } share ? Weighing.Line(share) : Cells.Blank] : [],
                 .. more.Select(extra => extra.Cell(part.Value, own))])
             { Plays = study.ListOf(own) };
         }).ToList();
@@ -66,8 +78,11 @@ internal sealed record MixStops(double Count, double Strip, double StripWidth, d
 {
     public string CountHead { get; init; } = "Plays";
 
+    /// <summary>The same with room for a weighted share; null = there is none, the table stays plain.</summary>
+    public MixStops? Weighted { get; init; }
+
     /// <summary>The whole width, with room for two more columns from 400.</summary>
-    public static readonly MixStops Wide = new(104, 142, 150, 306, 80);
+    public static readonly MixStops Wide = new(104, 142, 150, 306, 80) { Weighted = new(104, 134, 62, 204, 74) };
 
     /// <summary>Half the width, 252 points.</summary>
     public static readonly MixStops Half = new(84, 118, 52, 178, 74);

@@ -47,10 +47,11 @@ internal static class FrontVerdict
         }
 
         var other = turn.FrontA == first ? turn.FrontB : turn.FrontA;
-        var now = Figures.Percent(turn.ShareNow);
+        var weighted = check.Matrix.Mix.EffectiveRuns < check.Matrix.Mix.Runs;
+        var now = weighted ? $"{Figures.Percent(turn.ShareNow)} weighted" : Figures.Percent(turn.ShareNow);
         var range = Figures.Range(new Inference.Intervals.Interval(turn.Low, turn.High));
         var rises = turn.BetterAbove != first;
-        return $"{Words.Title(first)} allows less than {Words.Title(other)} until {Family(turn.Family)} {(rises ? "pass" : "fall under")} {Figures.Percent(turn.BreakEvenShare!.Value)} of runs; they are at {now}, likely {range}.";
+        return $"{Words.Title(first)} allows less than {Words.Title(other)} until {Family(turn.Family)} {(rises ? "pass" : "fall under")} {Figures.Percent(turn.BreakEvenShare!.Value)} of runs; they are at {now}, likely {range}{(weighted ? $" (plain {Figures.Percent(turn.ShareAlike)})" : "")}.";
     }
 
     /// <summary>How sure that share is: by their mix alone, by the ratings before film, and with what each front allows in doubt as well.</summary>

@@ -10,4 +10,8 @@ namespace Tendency.Breakdown.Fronts.Checks;
 /// <param name="Surface">Null when the surface or the run's side is not charted.</param>
 /// <param name="IsRush">False for an option to pass that was thrown: its scheme counts in the mix, its result does not.</param>
 public sealed record ChartedRun(
-    int Row, RunScheme Scheme, RunTo? RunTo, string Front, bool? Success, int? Gain, Surface? Surface, Tag Tag, bool IsRush);
+    int Row, RunScheme Scheme, RunTo? RunTo, string Front, bool? Success, int? Gain, Surface? Surface, Tag Tag, bool IsRush)
+{
+    /// <summary>The game's label; empty where it does not matter, then the run counts in full.</summary>
+    public string Game { get; init; } = "";
+}

@@ -12,6 +12,9 @@ namespace Tendency.Breakdown.Fronts.Checks;
 public sealed record FrontBreakEven(
     string FrontA, string FrontB, string Family, double ShareNow, double Low, double High, double? BreakEvenShare, string BetterBelow, string BetterAbove)
 {
+    /// <summary>The family's share now with every game counted alike; <see cref="ShareNow"/> is weighted where some games count more.</summary>
+    public double ShareAlike { get; init; }
+
     /// <summary>The share by the ratings alone, before any film; null where one front is better at every share.</summary>
     public double? ByRatings { get; init; }
 
@@ -64,9 +67,11 @@ public sealed record FrontBreakEven(
             var family = RunFamily.All[i];
             var inside = Enumerable.Range(0, cells.Count).Where(c => holds[i][c]).ToArray();
             var outside = Enumerable.Range(0, cells.Count).Where(c => !holds[i][c]).ToArray();
-            var count = inside.Sum(c => cells[c].Count);
-            var now = OneProportion.Wilson(count, matrix.Mix.Runs, options.Level);
-            var share = matrix.Mix.Runs > 0 ? count / matrix.Mix.Runs : 0;
+            var count = inside.Sum(c => cells[c].EffectiveCount);
+            var runs = matrix.Mix.EffectiveRuns;
+            var now = OneProportion.Wilson(Math.Min(count, runs), runs, options.Level);
+            var share = runs > 0 ? count / runs : 0;
+            var plain = matrix.Mix.Runs > 0 ? inside.Sum(c => cells[c].Count) / matrix.Mix.Runs : 0;
             var unseen = matrix.Fronts.Select(f => Unseen(f, family, book, expected, options)).ToArray();
             var with = matrix.Fronts.Select((_, f) => matrix.Allowed(f, inside) ?? unseen[f]).ToArray();
             var without = matrix.Fronts.Select((_, f) => matrix.Allowed(f, outside) ?? expected).ToArray();
@@ -80,6 +85,7 @@ public sealed record FrontBreakEven(
                     var isDrawn = turn.Share is not null && inside.Length > 0 && outside.Length > 0;
                     rows.Add(new FrontBreakEven(matrix.Fronts[a].Name, matrix.Fronts[b].Name, family.Name, share, now.Low, now.High, at, below, above)
                     {
+                        ShareAlike = plain,
                         ByRatings = Turn(rated[a].With, rated[a].Without, rated[b].With, rated[b].Without).Share,
                         IfRatesHold = isDrawn ? BreakEvenRange.Of(mixAlone[i], a, b, turn.FirstLeadsAbove, options.Level) : Nowhere,
                         InAll = isDrawn ? BreakEvenRange.Of(all[i], a, b, turn.FirstLeadsAbove, options.Level) : Nowhere,

@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 using Tendency.Inference.Games;
 using Tendency.Inference.Intervals;
 
@@ -18,7 +19,11 @@ namespace Tendency.Breakdown.Fronts.Checks;
 public sealed record FrontCardLine(
     string Situation, int Plays, int Runs, double RunShare, Interval RunShareRange, IReadOnlyList<(string Run, int Plays)> TopRuns,
     string Front, double SuccessAllowed, double Sure, string Verdict, string Second, double Cost,
-    string OnRuns, double OnRunsSure);
+    string OnRuns, double OnRunsSure)
+{
+    /// <summary>The run share when some games count more; the plain one otherwise. The front is chosen by it.</summary>
+    public WeightedShare? Weighted { get; init; }
+}
 
 /// <summary>The coordinator's card: situation, their call odds, our front, how sure, second choice.</summary>
 /// <remarks>
@@ -65,8 +70,14 @@ public static class FrontCard
         }
 
         var here = check.Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
-        var mix = RunMix.Of(here, check.Sample.Runs, CardSituation.PriorPlays, check.Matrix.Mix);
-        var ranking = Ranking(check, rates.All, mix, runs, passes, options);
+        var mix = RunMix.Of(here, check.Sample.Runs, CardSituation.PriorPlays, check.Matrix.Mix, options.Weights);
+        var games = log.Category(ColumnNames.Game);
+        var weighted = options.Weights.Share(
+            rows.Where(r => calls[r] is "run" or "pass").GroupBy(r => games[r], StringComparer.Ordinal)
+                .Select(game => (game.Key, new Tally(game.Count(r => calls[r] == "run"), game.Count()))),
+            0,
+            options.Level);
+        var ranking = Ranking(check, rates.All, mix, weighted, options);
         var onRuns = FrontRanking.Of([.. check.Matrix.Fronts.Select(f => f.Name)], rates.Runs, mix.Posterior.Weights, options, options.CardDraws).Ranks[0];
         var first = ranking.Ranks[0];
         var second = ranking.Ranks.Skip(1).FirstOrDefault();
@@ -85,12 +96,16 @@ public static class FrontCard
             second?.Front ?? "",
             second is null ? 0 : second.SuccessAllowed - first.SuccessAllowed,
             onRuns.Front,
-            onRuns.ProbabilityBest);
+            onRuns.ProbabilityBest)
+        { Weighted = weighted };
     }
 
-    private static FrontRanking Ranking(FrontCheck check, RateTables rates, RunMix mix, int runs, int passes, FrontOptions options)
+    private static FrontRanking Ranking(FrontCheck check, RateTables rates, RunMix mix, WeightedShare calls, FrontOptions options)
     {
         // The runs' part of the mix is scaled to the run calls, then passes stand beside it: one Dirichlet over all calls.
+        var (runs, passes) = options.Weights.IsOn
+            ? (calls.Share * calls.EffectivePlays, (1 - calls.Share) * calls.EffectivePlays)
+            : (calls.Tally.Count, calls.Tally.Plays - calls.Tally.Count);
         var scale = (runs + 0.5) / mix.Posterior.Total;
         return FrontRanking.Of(
             [.. check.Matrix.Fronts.Select(f => f.Name)],

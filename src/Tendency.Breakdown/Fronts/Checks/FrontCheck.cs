@@ -25,7 +25,7 @@ public sealed record FrontCheck(
     public static FrontCheck Of(PlayLog log, FrontBook book, IReadOnlyList<Front> fronts, FrontOptions options, PlayLog? ownFilm = null)
     {
         var sample = RunSample.Of(log, book);
-        var mix = RunMix.Of(sample.Runs, sample.Runs, options.MixPriorPlays);
+        var mix = RunMix.Of(sample.Runs, sample.Runs, options.MixPriorPlays, weights: options.Weights);
         var matrix = FrontMatrix.Of(fronts, mix, ownFilm is null ? sample.Runs : [.. sample.Runs, .. RunSample.Of(ownFilm, book).Runs], sample.Base.Share, book, options);
         return new FrontCheck(
             sample,
@@ -50,7 +50,7 @@ public sealed record FrontCheck(
             var here = Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
             if (here.Length > 0)
             {
-                var mix = RunMix.Of(here, Sample.Runs, CardSituation.PriorPlays, Matrix.Mix);
+                var mix = RunMix.Of(here, Sample.Runs, CardSituation.PriorPlays, Matrix.Mix, options.Weights);
                 rankings.Add(new SituationRanking(situation.Name, here.Length, FrontRanking.Of(names, Matrix.Rates, mix.Posterior.Weights, options, options.CardDraws)));
             }
         }

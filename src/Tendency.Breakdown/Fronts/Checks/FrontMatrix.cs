@@ -30,7 +30,7 @@ public sealed record FrontMatrix(IReadOnlyList<Front> Fronts, RunMix Mix, IReadO
 
     public MatrixCell this[int front, int cell] => Cells[front][cell];
 
-    /// <summary>Success a front allows over some cells of the mix, in their charted proportion; null when none of them is charted.</summary>
+    /// <summary>Success a front allows over some cells of the mix, in their proportion in the mix; null when none of them is charted.</summary>
     /// <param name="front">Index into <see cref="Fronts"/>.</param>
     /// <param name="cells">Indexes into the mix's cells.</param>
     public double? Allowed(int front, IReadOnlyCollection<int> cells) => Mean(cells, cell => this[front, cell].SuccessAllowed);
@@ -40,8 +40,8 @@ public sealed record FrontMatrix(IReadOnlyList<Front> Fronts, RunMix Mix, IReadO
 
     private double? Mean(IReadOnlyCollection<int> cells, Func<int, double> value)
     {
-        var total = cells.Sum(cell => Mix.Cells[cell].Count);
-        return total > 0 ? cells.Sum(cell => Mix.Cells[cell].Count / total * value(cell)) : null;
+        var total = cells.Sum(cell => Mix.Cells[cell].EffectiveCount);
+        return total > 0 ? cells.Sum(cell => Mix.Cells[cell].EffectiveCount / total * value(cell)) : null;
     }
 
     /// <summary>Expected success of the offense in every cell.</summary>

@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Weeks;
 
 namespace Tendency.Breakdown.Fronts.Checks;
@@ -16,6 +17,9 @@ public sealed record FrontOptions
 
     /// <summary>Plays the even spread over their seen schemes is worth in the mix; positive.</summary>
     public double MixPriorPlays { get; init; } = 1;
+
+    /// <summary>How much each game counts in their mix of runs, and of runs and passes. What a front gave up on film counts plain: it is the same front.</summary>
+    public GameWeights Weights { get; init; } = GameWeights.Equal;
 
     /// <summary>Level of every interval, in (0, 1).</summary>
     public double Level { get; init; } = 0.95;

@@ -28,6 +28,7 @@ public sealed record RunSample(IReadOnlyList<ChartedRun> Runs, int RunCalls, int
         var reads = log.Category(ColumnNames.Read);
         var sides = log.Category(ColumnNames.RunTo);
         var words = log.Category(ColumnNames.RunScheme);
+        var games = log.Category(ColumnNames.Game);
         var schemes = words.Levels.Select(w => Rated(book, w)).ToArray();
         var frontNames = fronts.Levels.Select(w => book.Front(w)?.Name ?? w).ToArray();
         var surfaces = new SurfaceReader(log);
@@ -67,7 +68,8 @@ public sealed record RunSample(IReadOnlyList<ChartedRun> Runs, int RunCalls, int
                     gains[row],
                     surfaces.At(row),
                     called[row] == "rpo" ? Tag.Rpo : Tags.Parse(reads[row]),
-                    isRush));
+                    isRush)
+                { Game = games[row] });
             }
         }
 

@@ -43,8 +43,8 @@ public sealed record SchemeGame(
         var game = MatrixGame.Solve(payoff);
         var ours = Largest(matrix.Fronts.Select((f, i) => (f.Name, game.ColumnShares[i])));
         var theirs = Largest(cells.Select((c, i) => ($"{matrix.Mix.Cells[c].Scheme.Name} {matrix.Mix.Cells[c].Side.Word()}", game.RowShares[i])));
-        var runs = cells.Sum(c => matrix.Mix.Cells[c].Count);
-        var best = Enumerable.Range(0, matrix.Fronts.Count).Min(f => cells.Sum(c => matrix.Mix.Cells[c].Count / runs * means[f, c]));
+        var runs = cells.Sum(c => matrix.Mix.Cells[c].EffectiveCount);
+        var best = Enumerable.Range(0, matrix.Fronts.Count).Min(f => cells.Sum(c => matrix.Mix.Cells[c].EffectiveCount / runs * means[f, c]));
         var worst = ours.Where(o => o.Share >= LeastSaid).Select(o => Answer(matrix, means, cells, o.Name));
         return new SchemeGame(game.Value, ours, theirs, best, Say(ours)) { Worst = [.. worst] };
     }

@@ -1,0 +1,136 @@
+using System.Text;
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages;
+using Tendency.Booklet.Pdf;
+using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Fronts;
+using Tendency.Breakdown.Fronts.Checks;
+using Tendency.Breakdown.Situations;
+using Tendency.Breakdown.Weeks;
+
+namespace Tendency.Booklet.Tests.Pages;
+
+/// <summary>
+/// A booklet in which games against fronts like ours count more. Two games of 20 plays against an Over front, ours: 15 runs of power each.
+/// Two against a Bear: 5 runs of inside zone each.
+/// </summary>
+/// <remarks>
+/// Worked by hand. Weights 1, 1, 1/4, 1/4. Run share (15 + 15 + 5/4 + 5/4) / (20 + 20 + 5 + 5) = 32.5 / 50 = 65 %, plain 40 of 80. Kish:
+/// 50² / (40 + 40/16) = 2500 / 42.5 = 58.8 plays, Wilson 52–76 %. Power 30 / 32.5 = 92 % of runs, plain 30 of 40; Kish 32.5² / (30 + 10/16) =
+/// 1056.25 / 30.625 = 34.5 runs. Of all plays a game of ours has 20 / 50 = 40 %, plain 25 %.
+/// </remarks>
+public sealed class WeightsPageTests
+{
+    private static readonly Study s_plain = Studies.Of(WeekPlan.Default with { Fronts = ["over"], LikeOurDefense = true }, Unit.Offense, [.. Charts()]);
+    private static readonly Study s_weighted = With(GameWeights.LikeOurs(s_plain.Plays, front => front == "over"));
+    private static readonly ScoutingBooklet s_booklet = BookletOrder.Compose(s_weighted, DateTimeOffset.UnixEpoch);
+
+    [Fact]
+    public void Compose_Brief_SaysWhichGamesCountMoreAndTheWeightedShareBesideThePlainCount()
+    {
+        var brief = Text("brief");
+
+        Assert.Contains("*Games against fronts like ours count more.* A play counts 1 in Ash, 1 in Birch, 0.25 in Cedar, 0.25 in Dogwood.", brief, StringComparison.Ordinal);
+        Assert.Contains("Run share: 50% 40 of 80 (39–61%). Weighted 65%, like 59", brief, StringComparison.Ordinal);
+        Assert.Contains("Page [weights]", brief, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compose_WeightsPage_HasEachGamesFrontsWeightAndShare()
+    {
+        var page = Text("weights");
+
+        Assert.Contains("Ash counts most: one play there weighs 4.0 times one against Dogwood.", page, StringComparison.Ordinal);
+        Assert.Contains("*G1 Ash* | 20 | 100% | 20 of 20 | *1* | 25% | 40%", page, StringComparison.Ordinal);
+        Assert.Contains("*G3 Cedar* | 20 | 0% | 0 of 20 | *0.25* | 25% | 10%", page, StringComparison.Ordinal);
+        Assert.Contains("80 plays count like 59 of equal weight", page, StringComparison.Ordinal);
+        Assert.Contains("= *All plays* | 80 | open dot against 50% | 50% 40 of 80 (39–61%) | 65% / 52–76% / like 59 | +15", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compose_BothReasons_ShowsEachWeightAndTheirProduct()
+    {
+        var both = With(GameWeights.Recency(s_plain.Plays, 1).And(GameWeights.LikeOurs(s_plain.Plays, front => front == "over")));
+        var page = BlockText.Of(BookletOrder.Compose(both, DateTimeOffset.UnixEpoch).Pages.Single(page => page.Anchor == "weights"));
+
+        // Ash: three games old, 1/8, faced only our front: 1/8. Dogwood: newest, none of ours: 1/4.
+        Assert.Contains("*G1 Ash* | 20 | 100% | 20 of 20 | 0.13 | 1 | *0.13*", page, StringComparison.Ordinal);
+        Assert.Contains("*G4 Dogwood* | 20 | 0% | 0 of 20 | 1 | 0.25 | *0.25*", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compose_Tables_HaveTheWeightedShareBesideThePlainOne()
+    {
+        Assert.Contains("= *All plays* | 80 | open dot against 50% | 50% 40 of 80 (39–61%) | 65% / 52–76% / like 59", Text("down-distance"), StringComparison.Ordinal);
+
+        // Goodman over two schemes at 31.84 of 34.49: chi-square at 0.05 / 2 is 5.02, Wilson with it 76–98 %.
+        Assert.Contains("*Power* | 30 | tick | 75% 30 of 40 (57–87%) | 92%  76–98%", Text("run-game"), StringComparison.Ordinal);
+        Assert.Contains("Weighted, likely (like 34)", Text("run-game"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compose_FrontCheck_RanksOnTheWeightedMixAndSaysSo()
+    {
+        var page = Text("front-check");
+
+        Assert.Contains("= *Their mix* / share, runs | 75% n = 30 | 25% n = 10", page, StringComparison.Ordinal);
+        Assert.Contains("= *Weighted* / like 34 runs | 92% like 32 | 8% like 3", page, StringComparison.Ordinal);
+        Assert.Contains("Ranked on the weighted mix", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compose_EveryPage_IsWeightedExactlyWhereItSaysSo()
+    {
+        var inside = s_booklet.Pages.Where(page => page.Anchor is not ("brief" or "weights" or "reading")).ToArray();
+
+        Assert.All(inside, page => Assert.Equal(
+            page.Deck.Contains("Games against fronts like ours count more.", StringComparison.Ordinal),
+            BlockText.Of(page.Blocks).Contains("eighted", StringComparison.Ordinal)));
+        var named = Text("weights");
+        Assert.All(inside, page => Assert.Equal(page.Deck.Contains("count more", StringComparison.Ordinal), Named(named, page.Name)));
+
+        static bool Named(string used, string name) => used[used.IndexOf("on these pages:", StringComparison.Ordinal)..used.IndexOf("Every other page", StringComparison.Ordinal)].Contains(name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compose_EveryGameAlike_SaysNothingOfWeights()
+    {
+        var text = BlockText.Of(BookletOrder.Compose(With(GameWeights.Equal), DateTimeOffset.UnixEpoch));
+
+        Assert.DoesNotContain("eighted", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("count more", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("[weights]", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Print_Weighted_ReadsBackWithoutFault()
+    {
+        using var pdf = new MemoryStream();
+        _ = PdfPrinter.Print(s_booklet, PaperSize.Letter, pdf);
+
+        Assert.Empty(PdfCheck.Inspect(pdf).Findings);
+    }
+
+    private static string Text(string anchor) => BlockText.Of(s_booklet.Pages.Single(page => page.Anchor == anchor));
+
+    private static Study With(GameWeights weights)
+    {
+        var options = new FrontOptions { Draws = 500, CardDraws = 200, Weights = weights };
+        var check = FrontCheck.Of(s_plain.Plays, FrontBook.BuiltIn, [FrontBook.BuiltIn.Front("over")!, FrontBook.BuiltIn.Front("tight")!], options);
+        return s_plain with { Weights = weights, Fronts = check, FrontCard = FrontCard.Of(s_plain.Plays, check, options) };
+    }
+
+    private static IEnumerable<string> Charts()
+    {
+        foreach (var (game, front, runs, scheme) in new[] { ("Ash", "over", 15, "power"), ("Birch", "over", 15, "power"), ("Cedar", "bear", 5, "inside zone"), ("Dogwood", "bear", 5, "inside zone") })
+        {
+            var text = new StringBuilder("game,play,down,distance,call,run_scheme,run_side,back_side,strength,attached,front,gain,result\n");
+            for (var play = 1; play <= 20; play++)
+            {
+                text.Append($"{game},{play},{(play % 2) + 1},10,{(play <= runs ? $"run,{scheme},R,L,R,R,{front},{play % 7},rush" : $"pass,,,L,R,R,{front},{play % 9},complete")}\n");
+            }
+
+            yield return text.ToString();
+        }
+    }
+}
