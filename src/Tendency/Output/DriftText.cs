@@ -21,14 +21,14 @@ internal static class DriftText
     // So many games show that a share moved, and one more shows when.
     private const int FewestGames = 3;
 
-    /// <summary>Follows the shares of a frequency table; "" where nothing can be followed.</summary>
+    /// <summary>Follows the shares of a frequency table; "" under three games, or where nothing can be followed.</summary>
     /// <param name="by">What was counted by; games themselves part nothing here.</param>
     public static string Of(PlayLog plays, IReadOnlyList<string> by, string of, int seed)
     {
         var games = plays.Category(ColumnNames.Game).UsedLevels().Length;
         if (games < FewestGames || of == ColumnNames.Game)
         {
-            return of == ColumnNames.Game || games == 0 ? "" : "It takes three games to say whether a share moved, four to say when.\n";
+            return "";
         }
 
         string[] names = [.. by.Where(name => name != ColumnNames.Game)];
