@@ -51,8 +51,8 @@ public sealed class UsualCallsTests
     public void PassLogOdds_HalfEnds_HurriesFromTheGunOnly(int clock, string backSet, int plays, double share) =>
         AssertNear(share, plays, Snap(2, 7, backSet, 2, clock, 0));
 
-    // An older count that the steps were not made from: third or fourth and 1, professional, 2010–2015, published 2016 [from memory]. Plays
-    // are not known; thousands, so only the allowance counts.
+    // An older count: third or fourth and 1, professional, 2010–2015, published 2016 [from memory]. Plays are not known, thousands, so only
+    // the allowance counts.
     [Theory]
     [InlineData("under", 0.18)]
     [InlineData("gun", 0.56)]
