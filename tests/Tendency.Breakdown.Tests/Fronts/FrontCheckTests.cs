@@ -65,24 +65,13 @@ public class FrontCheckTests
     }
 
     [Fact]
-    public void NearestTurn_TwoFronts_IsTheShareThatCostsTheFirstItsPlace()
+    public void BreakEven_TwoFronts_IsTheShareThatCostsTheFirstItsPlace()
     {
         var chart = RunChart.Of((15, "inside zone", "to back"), (15, "inside zone", "away"), (5, "power", "to back"), (5, "power", "away"));
         var check = FrontCheck.Of(Charts.ChartText.Plays(chart), Book, Book.Plan(["double five", "tight"]).Fronts, Quick);
-        Assert.Equal(0.6, check.NearestTurn!.BreakEvenShare!.Value, 1e-9);
-        Assert.Equal("tight", check.NearestTurn.BetterNow);
-        Assert.False(check.NearestTurn.IsClose);
-    }
-
-    [Fact]
-    public void BySituation_RunsOfTheSituation_DecideTheOrder()
-    {
-        var chart = RunChart.Of((30, "inside zone", "away"), (30, "inside zone", "to back"))
-            + string.Concat(Enumerable.Range(61, 40).Select(p => $"A,{p},3,2,run,power,R,{(p % 2 == 0 ? "R" : "L")},R,R,,{(p % 4 < 2 ? 6 : 1)},rush\n"));
-        var log = Charts.ChartText.Plays(chart);
-        var check = FrontCheck.Of(log, Book, Book.Plan(["tight", "double five"]).Fronts, Quick);
-        var rankings = check.BySituation(log, Quick).ToDictionary(r => r.Situation, r => r.Ranking.Ranks[0].Front);
-        Assert.Equal(("tight", "double five"), (rankings["early downs"], rankings["third and fourth, 1–2 to go"]));
+        var turn = check.BreakEven("double five", "tight", "pull")!;
+        Assert.Equal(0.6, turn.BreakEvenShare!.Value, 1e-9);
+        Assert.Equal("tight", turn.BetterNow);
     }
 
     /// <summary>A staff that gives its ratings no weight still gets a check: half a play is the least.</summary>
@@ -145,7 +134,7 @@ public class FrontCheckTests
     {
         var check = Check(RunChart.Of((20, "inside zone", "away")) + RunChart.Line(21, "inside zone", "middle", "tight", succeeds: true));
         Assert.Equal([0.5, 20.5], check.Matrix.Mix.Cells.Select(c => c.Count));
-        Assert.Equal(1, check.Sample.WithoutSide);
+        Assert.Equal(1, check.Sample.Runs.Count(run => run.RunTo is null));
         Assert.Equal(0, Cell(check, "tight", "inside zone", RunTo.Away).Plays);
     }
 

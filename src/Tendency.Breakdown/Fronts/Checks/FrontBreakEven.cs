@@ -26,9 +26,6 @@ public sealed record FrontBreakEven(
 
     private static BreakEvenRange Nowhere { get; } = new(0, null);
 
-    /// <summary>Whether the interval of the present share holds the break-even: the answer may be turned already.</summary>
-    public bool IsClose => BreakEvenShare is { } share && share >= Low && share <= High;
-
     /// <summary>The front that is better at the present share; empty where both are equal.</summary>
     public string BetterNow => BreakEvenShare is { } share && ShareNow > share ? BetterAbove : BetterBelow;
 

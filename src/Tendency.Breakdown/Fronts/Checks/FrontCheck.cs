@@ -2,10 +2,6 @@ using Tendency.Breakdown.Charts;
 
 namespace Tendency.Breakdown.Fronts.Checks;
 
-/// <summary>The fronts against the runs of one situation.</summary>
-/// <param name="Runs">Charted runs of the situation.</param>
-public sealed record SituationRanking(string Situation, int Runs, FrontRanking Ranking);
-
 /// <summary>The front check of one opponent: which front against this run game, how sure, and when the answer turns.</summary>
 public sealed record FrontCheck(
     RunSample Sample, FrontMatrix Matrix, FrontRanking Ranking, IReadOnlyList<FrontBreakEven> BreakEvens, SchemeGame? IfTheyAdjust, IReadOnlyList<FilmRow> Film)
@@ -39,31 +35,6 @@ public sealed record FrontCheck(
             Passes = [.. fronts.Select(f => PassCell.Of(f, sample, options))],
         };
     }
-
-    /// <summary>The ranking against the runs of each situation alone; a thin one leans on the whole mix by eight plays.</summary>
-    public IReadOnlyList<SituationRanking> BySituation(PlayLog log, FrontOptions options)
-    {
-        var names = Matrix.Fronts.Select(f => f.Name).ToArray();
-        var rankings = new List<SituationRanking>();
-        foreach (var situation in CardSituation.Of(log))
-        {
-            var here = Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
-            if (here.Length > 0)
-            {
-                var mix = RunMix.Of(here, Sample.Runs, CardSituation.PriorPlays, Matrix.Mix, options.Weights);
-                rankings.Add(new SituationRanking(situation.Name, here.Length, FrontRanking.Of(names, Matrix.Rates, mix.Posterior.Weights, options, options.CardDraws)));
-            }
-        }
-
-        return rankings;
-    }
-
-    /// <summary>The turn most likely to matter: where the first front would lose its place, at the share nearest to theirs; null when nothing turns it.</summary>
-    public FrontBreakEven? NearestTurn =>
-        Ranking.Ranks.Count == 0 ? null
-        : BreakEvens
-            .Where(b => b.BreakEvenShare is not null && b.BetterNow == Ranking.Ranks[0].Front)
-            .MinBy(b => Math.Abs(b.BreakEvenShare!.Value - b.ShareNow));
 
     /// <summary>The break-even of two fronts in one family, whichever was named first; null when they are not both compared.</summary>
     public FrontBreakEven? BreakEven(string one, string other, string family) =>

@@ -5,7 +5,8 @@ using Tendency.Breakdown.Fronts.Ledgers;
 namespace Tendency.Breakdown.Fronts.Checks;
 
 /// <summary>The runs of a play log as the front check sees them, and how many it could not use.</summary>
-/// <param name="Runs">Runs, and options to pass, whose scheme is charted and rated.</param>
+/// <param name="Runs">Runs, and options to pass, whose scheme is charted and rated; one whose side against the back is not known counts half to
+/// each side of the mix and in no cell of the film.</param>
 /// <param name="RunCalls">All of them, the scheme charted or not.</param>
 /// <param name="Passes">Plays called pass.</param>
 /// <param name="Base">Success of charted runs.</param>
@@ -13,9 +14,6 @@ public sealed record RunSample(IReadOnlyList<ChartedRun> Runs, int RunCalls, int
 {
     /// <summary>Runs whose scheme is not charted or not one that can be rated.</summary>
     public int WithoutScheme => RunCalls - Runs.Count;
-
-    /// <summary>Runs used whose side against the back is not known: they count half to each side of the mix and in no cell of the film.</summary>
-    public int WithoutSide => Runs.Count(r => r.RunTo is null);
 
     /// <param name="log">Studied plays with their derived dimensions.</param>
     public static RunSample Of(PlayLog log, FrontBook book)
