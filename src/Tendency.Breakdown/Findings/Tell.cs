@@ -74,10 +74,7 @@ public sealed record Tell
     /// <summary>Games in which the situation lies on the same side of that game's own share.</summary>
     public int GamesSameWay => ByGame.Count(g => Difference > 0 ? g.Share > g.GameShare : g.Share < g.GameShare);
 
-    /// <summary>Games in which the search, run on the other games alone, had found it.</summary>
-    public int HeldOutGames => ByGame.Count(g => g.FoundWithoutIt);
-
-    /// <summary>Plays of the situation in those games, and the count among them.</summary>
+    /// <summary>Plays of the situation in the games without which the search had found it too, and the count among them.</summary>
     public int HeldOutPlays => ByGame.Where(g => g.FoundWithoutIt).Sum(g => g.Plays);
 
     public int HeldOutCount => ByGame.Where(g => g.FoundWithoutIt).Sum(g => g.Count);

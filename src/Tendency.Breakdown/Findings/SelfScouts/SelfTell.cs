@@ -42,9 +42,6 @@ public sealed record SelfTell(
     /// <summary>Snaps a game × how far the share expected next time lies from our usual rate × (1 + part on money downs): snaps they guess better.</summary>
     public double Cost => SnapsAGame * Math.Max(0, Tell.ShrunkShare - Tell.BaseShare) * (1 + MoneyShare);
 
-    /// <summary>Successes a game that breaking it costs, by our own film; negative = gains. Null when not charted.</summary>
-    public double? PriceAGame => -Film.Difference * ExtraCalls;
-
     /// <summary>Calls of the other kind in the next game beyond those that come anyway.</summary>
     public double ExtraCalls => Math.Max(0, Break.NextGame - (Break.SnapsAGame * (1 - Tell.Share)));
 }
