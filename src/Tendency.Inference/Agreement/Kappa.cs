@@ -38,6 +38,7 @@ public sealed record Kappa(
     double? NullStandardError)
 {
     /// <summary>Kappa -/+ z standard errors, cut to [-1, 1]; null with Value. Without width when the error is 0: then show <see cref="RawAgreement"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The level is outside (0, 1).</exception>
     public Interval? Interval(double level)
     {
         Domain.Level(level);
@@ -51,6 +52,7 @@ public sealed record Kappa(
     }
 
     /// <summary>Wilson's interval, a fraction, of the share rated the same; the level in (0, 1).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The level is outside (0, 1).</exception>
     public Interval RawAgreement(double level) => OneProportion.Wilson(Same, Count, level);
 
     /// <param name="table">k x k counts, rows the first rater.</param>
@@ -79,7 +81,7 @@ public sealed record Kappa(
         return Of(table, matrix);
     }
 
-    /// <summary>Any agreement weights, 1 on the diagonal and at most 1 elsewhere. Source: Cohen 1968, doi:10.1037/h0026256.</summary>
+    /// <summary>Any agreement weights, 1 on the diagonal and at most 1 elsewhere. Source: Cohen 1968, doi:10.1037/h0026256 [from memory].</summary>
     /// <param name="table">k x k counts, rows the first rater.</param>
     /// <param name="weights">k x k.</param>
     /// <exception cref="ArgumentException">The table is not square or empty, or the weights do not fit.</exception>

@@ -34,7 +34,7 @@ public static class RankCorrelation
 
     /// <summary>
     /// Spearman's rho: the correlation of mid-ranks. NaN when one score is constant or there are fewer than two things. Source: Spearman
-    /// 1904, doi:10.2307/1412159.
+    /// 1904, doi:10.2307/1412159 [from memory].
     /// </summary>
     public static double Spearman(IReadOnlyList<double> x, IReadOnlyList<double> y)
     {

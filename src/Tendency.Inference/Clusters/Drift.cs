@@ -5,7 +5,8 @@ namespace Tendency.Inference.Clusters;
 
 /// <summary>
 /// Does a mix stay the same from group to group (game to game), in time order? The p-value for print is <see cref="Bootstrap"/>, which
-/// allows for ordinary group-to-group variation; the exact tests answer other questions and check the code.
+/// allows for ordinary group-to-group variation; the exact tests answer other questions and check the code. Source of these: exact
+/// conditional inference, Agresti 1992, doi:10.1214/ss/1177011454 [from memory].
 /// </summary>
 public static class Drift
 {

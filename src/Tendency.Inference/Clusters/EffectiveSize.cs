@@ -30,8 +30,11 @@ public static class EffectiveSize
 
     /// <summary>
     /// Equal weights, groups of the given sizes, correlation <paramref name="rho"/> within a group (cut to [0, 1]):
-    /// n / (1 + (m - 1) rho) with m = sum of sizes² / n. Never above n; 0 for no observation.
+    /// n / (1 + (m - 1) rho) with m = sum of sizes² / n. Never above n; 0 for no observation. Source: design effect, Kish 1965, Survey
+    /// Sampling, sec. 5.4 [from memory].
     /// </summary>
+    /// <param name="sizes">Observations of each group, 0 or more, real numbers allowed.</param>
+    /// <param name="rho">Correlation within a group; negative estimates count as 0.</param>
     public static double OfGroups(IEnumerable<double> sizes, double rho)
     {
         ArgumentNullException.ThrowIfNull(sizes);
@@ -49,11 +52,12 @@ public static class EffectiveSize
         ArgumentNullException.ThrowIfNull(groups);
         double sum = 0, squares = 0, groupSquares = 0, count = 0;
         (double Size, double Weight)[] all = [.. groups];
-        var largest = Largest([.. all.Select(group => group.Weight)]);
+        var largest = Largest([.. all.Where(group => group.Size > 0).Select(group => group.Weight)]);
         foreach (var (size, rawWeight) in all)
         {
-            Domain.NotNegative(size);
-            var weight = rawWeight / largest;
+            Domain.Count(size);
+            Domain.NotNegative(rawWeight, "weight");
+            var weight = size > 0 ? rawWeight / largest : 0;
             sum += size * weight;
             squares += size * weight * weight;
             groupSquares += size * weight * (size * weight);
@@ -64,6 +68,9 @@ public static class EffectiveSize
     }
 
     /// <summary>Any weight &gt;= 0 per observation, and the group each belongs to (any numbers): the same formula. 0 for no observation.</summary>
+    /// <param name="weights">One per observation.</param>
+    /// <param name="group">One per observation.</param>
+    /// <param name="rho">Correlation within a group; negative estimates count as 0.</param>
     /// <exception cref="ArgumentException">Lengths differ.</exception>
     public static double Of(ReadOnlySpan<double> weights, ReadOnlySpan<int> group, double rho)
     {
@@ -115,7 +122,8 @@ public static class EffectiveSize
         }
 
         var used = Math.Clamp(rho, 0, 1);
-        return Math.Min(count, sum * sum / (((1 - used) * squares) + (used * groupSquares)));
+        var scale = ((1 - used) * squares) + (used * groupSquares);
+        return scale > 0 ? Math.Min(count, sum * sum / scale) : 0;
     }
 
     // 1 when there is none above 0. Sums of weights divided by it neither overflow nor vanish.

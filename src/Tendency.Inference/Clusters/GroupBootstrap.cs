@@ -43,7 +43,11 @@ public static class GroupBootstrap
         }
     }
 
-    /// <summary>The distribution of <paramref name="draws"/> random resamples; the same seed gives the same one.</summary>
+    /// <summary>The distribution of <paramref name="draws"/> random resamples; the same seed gives the same one. Groups without trials are left out.</summary>
+    /// <param name="groups">Hits and trials of each group.</param>
+    /// <param name="draws">At least 1.</param>
+    /// <param name="seed">Any number.</param>
+    /// <exception cref="ArgumentException">No group with trials, or no draw.</exception>
     public static ResampleDistribution Simulate(IEnumerable<GroupCount> groups, int draws, int seed)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(draws);

@@ -5,7 +5,8 @@ namespace Tendency.Inference.Clusters;
 
 /// <summary>
 /// One share of observations that come in groups: its estimate, what the grouping costs, and intervals that pay for it. Groups without
-/// trials are left out. The house's interval is Wilson's on the effective count under a correlation pooled over many cells.
+/// trials are left out. The house's interval is Wilson's on the effective count under a correlation pooled over many cells. Shares are
+/// fractions. Source: Franco, Little, Louis and Slud 2019, Journal of Survey Statistics and Methodology 7:334 (PMC6690503).
 /// </summary>
 public sealed record GroupedShare
 {
@@ -50,12 +51,25 @@ public sealed record GroupedShare
     }
 
     /// <summary>LinearVariance over p(1 - p)/N; null where p is 0 or 1.</summary>
-    public double? LinearDesignEffect => Share is > 0 and < 1 ? LinearVariance / (Hits / Trials * (1 - (Hits / Trials)) / Trials) : null;
+    public double? LinearDesignEffect => Share * (1 - Share) / Trials is > 0 and var independent ? LinearVariance / independent : null;
 
     /// <summary>Independent observations, a real number, this is worth under the within-group correlation; 0 without trials, never above them.</summary>
+    /// <param name="rho">Correlation within a group; negative estimates count as 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The correlation is not a number.</exception>
     public double EffectiveTrials(double rho) => EffectiveSize.OfGroups(Groups.Select(group => group.Trials), rho);
 
+    /// <summary>
+    /// By how much the grouping widens the variance under the within-group correlation, Trials / EffectiveTrials: 1 + (m - 1) rho with m the
+    /// mean group size over trials (Kish 1965). At least 1; null without trials.
+    /// </summary>
+    /// <param name="rho">Correlation within a group; negative estimates count as 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The correlation is not a number.</exception>
+    public double? DesignEffect(double rho) => EffectiveTrials(rho) is > 0 and var effective ? Trials / effective : null;
+
     /// <summary>Wilson's interval on the effective count; [0, 1] without trials. With one group only it says nothing about other groups.</summary>
+    /// <param name="rho">Correlation within a group; negative estimates count as 0.</param>
+    /// <param name="level">In (0, 1).</param>
+    /// <exception cref="ArgumentOutOfRangeException">The correlation is not a number, or the level outside.</exception>
     public Interval Interval(double rho, double level)
     {
         var n = EffectiveTrials(rho);
@@ -66,10 +80,11 @@ public sealed record GroupedShare
     /// Korn and Graubard's interval: Clopper-Pearson on p(1 - p)/variance, degrees of freedom paid for. Valid but much wider with few
     /// groups; null when the linearised variance is 0 or unknown. Source: Korn and Graubard 1998, Survey Methodology 24:193 [from memory].
     /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">The level is outside (0, 1).</exception>
     public Interval? KornGraubard(double level)
     {
         Domain.Level(level);
-        if (LinearVariance is not > 0 || Trials <= 1)
+        if (LinearVariance is not > 0 || Trials - 1 < Domain.Least)
         {
             return null;
         }
@@ -77,6 +92,7 @@ public sealed record GroupedShare
         double p = Hits / Trials, upper = (1 + level) / 2;
         var ratio = StudentT.Quantile(Trials - 1, upper) / StudentT.Quantile(Groups.Count - 1, upper);
         var n = p * (1 - p) / LinearVariance.Value * ratio * ratio;
+        n = Math.Min(n, Domain.Most);
         return OneProportion.ClopperPearson(p * n, n, level);
     }
 }

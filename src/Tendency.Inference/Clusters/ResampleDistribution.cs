@@ -25,7 +25,8 @@ public sealed class ResampleDistribution
     /// <summary>Their standard deviation, with n in the denominator.</summary>
     public double StandardDeviation { get; }
 
-    /// <summary>Smallest value v with P(T &lt;= v) &gt;= level, to 1e-12; the level from 0 to 1.</summary>
+    /// <summary>Smallest value v with P(T &lt;= v) &gt;= level, to 1e-12 (Hyndman and Fan 1996, doi:10.2307/2684934, type 1 [from memory]).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The level is outside [0, 1].</exception>
     public double Quantile(double level)
     {
         Domain.Probability(level);

@@ -49,6 +49,7 @@ public sealed record WithinGroupCorrelation(
     public double Usable => Math.Clamp(Math.Max(Estimate ?? 0, Groups <= 4 ? FewGroupsFloor : 0), 0, 1);
 
     /// <summary>One cell alone. Groups without trials are left out.</summary>
+    /// <param name="groups">Hits and trials of each group; none gives an undefined estimate.</param>
     public static WithinGroupCorrelation OfOneCell(IEnumerable<GroupCount> groups)
     {
         ArgumentNullException.ThrowIfNull(groups);
@@ -59,6 +60,7 @@ public sealed record WithinGroupCorrelation(
     /// Pools disjoint cells, each a list of its groups' counts; groups without trials are left out, and cells with fewer than two groups
     /// left carry no information and are skipped.
     /// </summary>
+    /// <param name="cells">The groups of each cell; no observation stands in two cells.</param>
     public static WithinGroupCorrelation Pooled(IEnumerable<IEnumerable<GroupCount>> cells) => Sum(cells, fewestGroups: 2);
 
     private static WithinGroupCorrelation Sum(IEnumerable<IEnumerable<GroupCount>> cells, int fewestGroups)

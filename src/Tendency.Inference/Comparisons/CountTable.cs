@@ -39,8 +39,10 @@ public sealed class CountTable
     {
     }
 
+    /// <summary>Number of rows, 0 or more.</summary>
     public int Rows { get; }
 
+    /// <summary>Number of columns, 0 or more.</summary>
     public int Columns { get; }
 
     /// <summary>Sum of all counts.</summary>

@@ -101,6 +101,7 @@ public sealed class FisherTest
     }
 
     /// <summary>Exact interval for the odds ratio: each one-sided p equals (1 - level)/2; [0, infinity] when only one table is possible.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The level is outside (0, 1).</exception>
     public Interval OddsRatioInterval(double level)
     {
         Domain.Level(level);

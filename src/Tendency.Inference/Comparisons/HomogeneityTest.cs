@@ -83,6 +83,7 @@ public sealed record HomogeneityTest(
     /// <param name="table">Samples by categories.</param>
     /// <param name="draws">Number of shuffles, at least 1.</param>
     /// <param name="seed">The same seed gives the same p.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No draw.</exception>
     public static double PermutationP(CountTable table, int draws, int seed)
     {
         ArgumentNullException.ThrowIfNull(table);

@@ -10,7 +10,13 @@ namespace Tendency.Inference.Comparisons;
 /// </summary>
 public static class Ratio
 {
-    /// <summary>Score interval with the variance factor N/(N - 1); [0, infinity] where N = n1 + n2 is at most 1. Source: Miettinen and Nurminen 1985, doi:10.1002/sim.4780040211.</summary>
+    // Logarithm of a ratio beyond which a count is as good as 0.
+    private const double Far = 100;
+
+    /// <summary>
+    /// Score interval with the variance factor N/(N - 1); [0, infinity] where N = n1 + n2 is at most 1. Source: Miettinen and Nurminen 1985,
+    /// doi:10.1002/sim.4780040211.
+    /// </summary>
     public static Interval MiettinenNurminen(double x1, double n1, double x2, double n2, double level) =>
         ScoreInterval(x1, n1, x2, n2, level, n1 + n2 > 1 ? (n1 + n2) / (n1 + n2 - 1) : double.PositiveInfinity);
 
@@ -29,7 +35,9 @@ public static class Ratio
         var z = NormalDistribution.CriticalValue(level);
         var half = z * Math.Sqrt((1 / x1) - (1 / n1) + (1 / x2) - (1 / n2));
         var ratio = x1 / n1 / (x2 / n2);
-        return new Interval(ratio * Math.Exp(-half), ratio * Math.Exp(half));
+        return double.IsFinite(half) && double.IsFinite(ratio)
+            ? new Interval(ratio * Math.Exp(-half), ratio * Math.Exp(half))
+            : new Interval(0, double.PositiveInfinity);
     }
 
     private static Interval ScoreInterval(double x1, double n1, double x2, double n2, double level, double factor)
@@ -41,11 +49,15 @@ public static class Ratio
         }
 
         var z = NormalDistribution.CriticalValue(level);
-        var estimate = x1 == 0 ? -100 : x2 == 0 ? 100 : Math.Log(x1 / n1 / (x2 / n2));
+        var estimate = x1 == 0 ? -Far : x2 == 0 ? Far : Math.Log(x1 / n1 / (x2 / n2));
+        if (Math.Abs(estimate) > Far)
+        {
+            return estimate > 0 ? new Interval(0, double.PositiveInfinity) : new Interval(0, Math.Exp(Far));
+        }
 
         // The score falls as the tested ratio rises: bisection in the log of the ratio on each side of the estimate.
-        var low = x1 == 0 ? 0 : Bisect(-100, estimate, phi => Score(x1, n1, x2, n2, phi, factor) > z);
-        var high = x2 == 0 ? double.PositiveInfinity : Bisect(estimate, 100, phi => Score(x1, n1, x2, n2, phi, factor) > -z);
+        var low = x1 == 0 ? 0 : Bisect(-Far, estimate, phi => Score(x1, n1, x2, n2, phi, factor) > z);
+        var high = x2 == 0 ? double.PositiveInfinity : Bisect(estimate, Far, phi => Score(x1, n1, x2, n2, phi, factor) > -z);
         return new Interval(low, high);
     }
 

@@ -37,7 +37,8 @@ public static class StratifiedTest
             trials += Math.Max(0, all);
             if (n < 0 || x < 0 || n > all || x > all || trials > MostTrials)
             {
-                throw new ArgumentException($"Stratum {h}: {n} in the cell and {x} hits do not fit {all} trials, or there are more than {MostTrials}.", nameof(total));
+                throw new ArgumentException(
+                    $"Stratum {h}: {n} in the cell and {x} hits do not fit {all} trials, or there are more than {MostTrials}.", nameof(total));
             }
 
             int low = Math.Max(0, n - (all - x)), high = Math.Min(n, x);

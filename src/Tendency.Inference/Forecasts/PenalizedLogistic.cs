@@ -30,7 +30,8 @@ public sealed class PenalizedLogistic
         ArgumentNullException.ThrowIfNull(hit);
         ArgumentNullException.ThrowIfNull(expected);
         ArgumentNullException.ThrowIfNull(precision);
-        if (features.Count != hit.Count || expected.Count != precision.Count || features.Any(row => row is null || row.Length != expected.Count || !row.All(double.IsFinite)))
+        if (features.Count != hit.Count || expected.Count != precision.Count
+            || features.Any(row => row is null || row.Length != expected.Count || !row.All(double.IsFinite)))
         {
             throw new ArgumentException("Every observation needs an outcome and finite features, every feature a prior mean and a precision.", nameof(features));
         }

@@ -1,7 +1,7 @@
 namespace Tendency.Inference.Functions;
 
 /// <summary>
-/// Chi-square distribution with finite real degrees of freedom df &gt; 0, at x from 0 to infinity; both tails to 1e-12 relative. Throws
+/// Chi-square distribution with real degrees of freedom df from 1e-15 to 1e15, at x from 0 to infinity; both tails to 1e-12 relative. Throws
 /// <see cref="ArgumentOutOfRangeException"/> outside. Source: Abramowitz and Stegun 26.4.19 [from memory].
 /// </summary>
 public static class ChiSquared
@@ -23,7 +23,7 @@ public static class ChiSquared
     /// <summary>The x with P(X &gt; x) = p, 0 &lt; p &lt; 1. One degree of freedom: the square of a normal quantile.</summary>
     public static double UpperQuantile(double df, double p)
     {
-        Domain.Positive(df);
+        Domain.Shape(df);
         if (!(p > 0 && p < 1))
         {
             throw new ArgumentOutOfRangeException(nameof(p), p, "The tail probability lies strictly between 0 and 1.");
@@ -73,7 +73,7 @@ public static class ChiSquared
 
     private static void Check(double df, double x)
     {
-        Domain.Positive(df);
+        Domain.Shape(df);
         if (!(x >= 0))
         {
             throw new ArgumentOutOfRangeException(nameof(x), x, "A chi-square is 0 or more.");

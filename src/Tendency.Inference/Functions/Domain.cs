@@ -8,6 +8,12 @@ namespace Tendency.Inference.Functions;
 /// </summary>
 internal static class Domain
 {
+    /// <summary>Smallest shape; a smaller count is as good as none.</summary>
+    public const double Least = 1e-15;
+
+    /// <summary>Largest shape and count.</summary>
+    public const double Most = 1e15;
+
     /// <summary>A confidence level, strictly between 0 and 1.</summary>
     public static void Level(double level, [CallerArgumentExpression(nameof(level))] string? name = null)
     {
@@ -23,6 +29,24 @@ internal static class Domain
         if (!(p >= 0 && p <= 1))
         {
             throw new ArgumentOutOfRangeException(name, p, "A probability lies between 0 and 1.");
+        }
+    }
+
+    /// <summary>A count, possibly effective and so not whole: 0 to 1e15, beyond which doubles no longer tell neighbors apart.</summary>
+    public static void Count(double value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        if (!(value >= 0 && value <= Most))
+        {
+            throw new ArgumentOutOfRangeException(name, value, $"It must lie between 0 and {Most}.");
+        }
+    }
+
+    /// <summary>A shape or degrees of freedom, 1e-15 to 1e15: products of a few of them stay in the doubles.</summary>
+    public static void Shape(double value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        if (!(value >= Least && value <= Most))
+        {
+            throw new ArgumentOutOfRangeException(name, value, $"It must lie between {Least} and {Most}.");
         }
     }
 

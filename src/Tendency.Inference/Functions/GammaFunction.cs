@@ -1,8 +1,9 @@
 namespace Tendency.Inference.Functions;
 
 /// <summary>
-/// Logarithm of the gamma function and its derivatives for finite x &gt; 0; other x are refused. Relative error below 1e-13; near the zeros of a function the
+/// Logarithm of the gamma function and its derivatives for finite x &gt; 0. Relative error below 1e-13; near the zeros of a function the
 /// absolute error is below 1e-15. MathNet's log-gamma loses digits near 1 and 2, where likelihoods of small counts live.
+/// Other x and negative counts are refused with an <see cref="ArgumentOutOfRangeException"/>.
 /// Source: Abramowitz and Stegun 6.1.33, 6.1.41, 6.3.18 and 6.4.12 (doi:10.1119/1.15378) [from memory].
 /// </summary>
 public static class GammaFunction

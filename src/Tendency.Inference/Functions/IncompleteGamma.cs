@@ -2,7 +2,8 @@ namespace Tendency.Inference.Functions;
 
 /// <summary>
 /// Regularised incomplete gamma function, both tails computed as such (relative error below 1e-12): series below a + 1, Lentz's
-/// continued fraction above. Throws <see cref="ArgumentOutOfRangeException"/> unless a is finite and above 0 and x is 0 or more. Source: Abramowitz and Stegun 6.5.29 and 6.5.31; Press et al., Numerical Recipes, sec. 6.2 [from memory].
+/// continued fraction above. Throws <see cref="ArgumentOutOfRangeException"/> unless a is from 1e-15 to 1e15 and x is 0 or more. Source:
+/// Abramowitz and Stegun 6.5.29 and 6.5.31; Press et al., Numerical Recipes, sec. 6.2 [from memory].
 /// </summary>
 public static class IncompleteGamma
 {
@@ -76,7 +77,7 @@ public static class IncompleteGamma
 
     private static void Check(double a, double x)
     {
-        Domain.Positive(a);
+        Domain.Shape(a);
         if (!(x >= 0))
         {
             throw new ArgumentOutOfRangeException(nameof(x), x, "The point is 0 or more.");

@@ -1,7 +1,7 @@
 namespace Tendency.Inference.Functions;
 
 /// <summary>
-/// Student's t distribution with finite real degrees of freedom df &gt; 0, through the incomplete beta function (Abramowitz and Stegun
+/// Student's t distribution with real degrees of freedom df from 1e-15 to 1e15, through the incomplete beta function (Abramowitz and Stegun
 /// 26.7.1 [from memory]); quantiles to 1e-11 relative up to 100,000 degrees. Throws <see cref="ArgumentOutOfRangeException"/> outside.
 /// </summary>
 public static class StudentT
@@ -9,7 +9,7 @@ public static class StudentT
     /// <summary>The t with P(T &lt;= t) = p ; exactly 0 at 1/2; infinite at p = 0 and 1, and where t² leaves the doubles.</summary>
     public static double Quantile(double df, double p)
     {
-        Domain.Positive(df);
+        Domain.Shape(df);
         Domain.Probability(p);
         if (p == 0.5)
         {
@@ -29,7 +29,7 @@ public static class StudentT
     /// <summary>P(T &gt; t); t may be infinite.</summary>
     public static double Upper(double df, double t)
     {
-        Domain.Positive(df);
+        Domain.Shape(df);
         Domain.Number(t);
         var total = df + (t * t);
         var tail = IncompleteBeta.Tails(df / 2, 0.5, df / total, t * t / total).Lower / 2;

@@ -9,23 +9,31 @@ public static class BestOfBetas
     // Beyond these quantiles of a rate nothing is left that could matter to 1e-8.
     private const double Tail = 1e-13;
 
+    // Beyond it a rate is a single point between two steps of the quadrature.
+    private const double LargestShape = 1e6;
+
     // Log-odds beyond which rates leave the doubles; there every tail is a power of the odds.
     private const double Far = 700;
 
     /// <summary>
     /// Probability that each rate is the largest; sums to 1 within 1e-8. By quadrature of its density times the others' distribution
     /// functions: trapezoids in the log-odds, where all of them are smooth and vanish at both ends, converge faster than any power
-    /// (Trefethen and Weideman 2014, doi:10.1137/130932132). Shapes near 0 have mass beyond the doubles, which is added in closed form.
+    /// (Trefethen and Weideman 2014, doi:10.1137/130932132 [from memory]). Shapes near 0 have mass beyond the doubles, which is added in
+    /// closed form.
     /// </summary>
-    /// <param name="shapes">a and b of every rate, finite and above 0; none gives an empty list, a single one has probability 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A shape is not finite and above 0.</exception>
+    /// <param name="shapes">a and b of every rate, from 1e-15 to a million; none gives an empty list, a single one has probability 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A shape lies outside.</exception>
     public static double[] Chances(IReadOnlyList<(double A, double B)> shapes)
     {
         ArgumentNullException.ThrowIfNull(shapes);
         foreach (var (a, b) in shapes)
         {
-            Domain.Positive(a, nameof(shapes));
-            Domain.Positive(b, nameof(shapes));
+            Domain.Shape(a, nameof(shapes));
+            Domain.Shape(b, nameof(shapes));
+            if (a > LargestShape || b > LargestShape)
+            {
+                throw new ArgumentOutOfRangeException(nameof(shapes), Math.Max(a, b), $"A shape is at most {LargestShape}.");
+            }
         }
 
         return [.. Enumerable.Range(0, shapes.Count).Select(j => Chance(shapes, j))];
@@ -69,11 +77,9 @@ public static class BestOfBetas
     private static double FarAbove(IReadOnlyList<(double A, double B)> shapes, int j)
     {
         double[] tail = [.. shapes.Select(shape => IncompleteBeta.Tails(shape.A, shape.B, 1, Math.Exp(-Far)).Upper)];
-        return tail[j] * DoubleExponentialTransformation.Integrate(
-            s => Enumerable.Range(0, tail.Length).Where(k => k != j).Aggregate(1.0, (product, k) => product * (1 - (tail[k] * Math.Pow(s, shapes[k].B / shapes[j].B)))),
-            0,
-            1,
-            1e-10);
+        double NoneAbove(double s) => Enumerable.Range(0, tail.Length).Where(k => k != j)
+            .Aggregate(1.0, (product, k) => product * (1 - (tail[k] * Math.Pow(s, shapes[k].B / shapes[j].B))));
+        return tail[j] * DoubleExponentialTransformation.Integrate(NoneAbove, 0, 1, 1e-10);
     }
 
     private static double Logit((double X, double OneMinusX) point) => Math.Log(point.X) - Math.Log(point.OneMinusX);

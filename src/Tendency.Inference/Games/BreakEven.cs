@@ -24,7 +24,10 @@ public enum Better
 /// <param name="FirstLeadsAbove">Where there is one: whether the first option is better above the share.</param>
 public sealed record BreakEven(double? Share, Better Better, bool FirstLeadsAbove)
 {
-    /// <summary>Values of the first option against things 1 and 2, then of the second option, in one unit; larger is better.</summary>
+    /// <summary>
+    /// Values of the first option against things 1 and 2, then of the second option, in one unit; larger is better. Solves
+    /// p first1 + (1 - p) first2 = p second1 + (1 - p) second2 for p.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
     public static BreakEven Of(double first1, double first2, double second1, double second2)
     {

@@ -3,7 +3,10 @@ using Tendency.Inference.Intervals;
 
 namespace Tendency.Inference.Games;
 
-/// <summary>How sure a break-even share is, from joint draws.</summary>
+/// <summary>
+/// How sure a break-even share (a fraction) is, from joint draws. Source: posterior simulation, Gelman and others, Bayesian Data Analysis,
+/// 3rd ed., sec. 10.1 [from memory].
+/// </summary>
 /// <param name="Chance">Share of draws in which the two options turn in the direction asked for.</param>
 /// <param name="Range">Equal-tailed range of the break-even share in those draws; null where there is none.</param>
 public sealed record BreakEvenRange(double Chance, Interval? Range)

@@ -28,7 +28,10 @@ internal static class DrawTable
     public static double[] Gamma(double shape) => Build(
         t => (shape * t) - Math.Exp(t), Math.Log(shape), 1 / Math.Sqrt(shape), Math.Exp, shape, double.PositiveInfinity);
 
-    /// <summary>Values of U^power for an even U on [0, 1], never quite 0 so that a mix always has a sum; a gamma of a shape under 1 is one of shape + 1 times U^(1 / shape).</summary>
+    /// <summary>
+    /// Values of U^power for an even U on [0, 1], never quite 0 so that a mix always has a sum; a gamma of a shape under 1 is one of
+    /// shape + 1 times U^(1 / shape).
+    /// </summary>
     public static double[] EvenToThe(double power) =>
         [.. Enumerable.Range(0, Size).Select(k => Math.Max(1e-300, Math.Pow((k + 0.5) / Size, power)))];
 

@@ -23,7 +23,8 @@ public static class OptionRanking
     private const int Block = 512;
 
     /// <summary>
-    /// One result per option, in their order, in the unit of the rates (a fraction); none for no option. Choose the smallest expected loss; below a chance of 0.6 call no clear winner.
+    /// One result per option, in their order, in the unit of the rates (a fraction); none for no option. Choose the smallest expected loss;
+    /// below a chance of 0.6 call no clear winner.
     /// </summary>
     /// <param name="options">All against the same things.</param>
     /// <param name="mixWeights">Dirichlet weights of the mix: counts plus prior, all positive.</param>

@@ -5,7 +5,10 @@ namespace Tendency.Inference.Games;
 /// <param name="Outside">Against the rest.</param>
 public sealed record SplitValues(IReadOnlyList<double[]> Inside, IReadOnlyList<double[]> Outside);
 
-/// <summary>Joint draws of a mix and of success rates, cut into two parts: the uncertainty of a break-even share.</summary>
+/// <summary>
+/// Joint draws of a mix and of success rates, cut into two parts: the uncertainty of a break-even share. Source: posterior simulation,
+/// Gelman and others, Bayesian Data Analysis, 3rd ed., sec. 10.1 [from memory].
+/// </summary>
 public static class SplitDraws
 {
     /// <param name="tables">The options.</param>

@@ -35,7 +35,8 @@ public sealed record UncertainOption
     /// <summary>Failures plus prior failures, a thing each.</summary>
     public IReadOnlyList<double> B { get; }
 
-    /// <summary>Mean success rate against thing <paramref name="s"/>.</summary>
+    /// <summary>Mean success rate, a fraction, against thing <paramref name="s"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such thing.</exception>
     public double Mean(int s)
     {
         Domain.Position(s, A.Count);

@@ -8,7 +8,7 @@ namespace Tendency.Inference.Information;
 /// </summary>
 public static class Entropy
 {
-    /// <summary>Plug-in entropy, -sum p log2 p: too small on average. Source: Shannon 1948, doi:10.1002/j.1538-7305.1948.tb01338.x.</summary>
+    /// <summary>Plug-in entropy, -sum p log2 p: too small on average. Source: Shannon 1948, doi:10.1002/j.1538-7305.1948.tb01338.x [from memory].</summary>
     public static double? Bits(IEnumerable<int> counts)
     {
         ArgumentNullException.ThrowIfNull(counts);

@@ -5,7 +5,7 @@ namespace Tendency.Inference.Information;
 /// <summary>
 /// How much the row of a table (a situation) tells about its column (the call), in bits. The plug-in value of a useless attribute grows
 /// with its number of levels: rank attributes on <see cref="Corrected"/>, and show a negative one as 0. Source: Shannon 1948,
-/// doi:10.1002/j.1538-7305.1948.tb01338.x; bias Miller 1955, Paninski 2003, doi:10.1162/089976603321780272.
+/// doi:10.1002/j.1538-7305.1948.tb01338.x; bias Miller 1955, Paninski 2003, doi:10.1162/089976603321780272 [from memory].
 /// </summary>
 /// <param name="Observations">Number of observations, at least 1.</param>
 /// <param name="Rows">Rows that hold anything.</param>

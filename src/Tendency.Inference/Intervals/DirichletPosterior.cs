@@ -31,8 +31,8 @@ public sealed record DirichletPosterior
 
         for (var j = 0; j < counts.Count; j++)
         {
-            Domain.NotNegative(counts[j], nameof(counts));
-            Domain.Positive(prior[j], nameof(prior));
+            Domain.Count(counts[j], nameof(counts));
+            Domain.Shape(prior[j], nameof(prior));
         }
 
         Weights = [.. counts.Zip(prior, (x, a) => x + a)];
@@ -45,7 +45,8 @@ public sealed record DirichletPosterior
     /// <summary>Sum of the weights: observations plus prior.</summary>
     public double Total { get; }
 
-    /// <summary>Posterior mean share of category <paramref name="j"/>.</summary>
+    /// <summary>Posterior mean share, a fraction, of category <paramref name="j"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such category.</exception>
     public double Mean(int j)
     {
         Domain.Position(j, Weights.Count);
@@ -53,6 +54,7 @@ public sealed record DirichletPosterior
     }
 
     /// <summary>Equal-tailed posterior interval of category <paramref name="j"/> alone; [1, 1] for the only category.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such category, or the level is outside (0, 1).</exception>
     public Interval Marginal(int j, double level)
     {
         Domain.Position(j, Weights.Count);

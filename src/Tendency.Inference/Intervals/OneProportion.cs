@@ -3,9 +3,9 @@ using Tendency.Inference.Functions;
 namespace Tendency.Inference.Intervals;
 
 /// <summary>
-/// Two-sided, equal-tailed confidence intervals for one share x/n. Counts may be real numbers (effective counts of weighted or clustered
+/// Two-sided, equal-tailed confidence intervals, in fractions, for one share x/n. Counts may be real numbers (effective counts of weighted or clustered
 /// observations): x = p n_eff, n = n_eff, also n_eff &lt; 1. With n = 0 there is no estimate and every interval is [0, 1].
-/// All throw <see cref="ArgumentOutOfRangeException"/> unless 0 &lt;= x &lt;= n and 0 &lt; level &lt; 1.
+/// All throw <see cref="ArgumentOutOfRangeException"/> unless 0 &lt;= x &lt;= n &lt;= 1e15 and 0 &lt; level &lt; 1.
 /// </summary>
 public static class OneProportion
 {
@@ -53,7 +53,10 @@ public static class OneProportion
         return new Interval(x <= 0 ? 0 : raw.Low, x >= n ? 1 : raw.High);
     }
 
-    /// <summary>Quantiles of Beta(x + 1/2, n - x + 1/2) without the rule for the edges: a posterior interval.</summary>
+    /// <summary>
+    /// Quantiles of Beta(x + 1/2, n - x + 1/2) without the rule for the edges: a posterior interval (Brown, Cai and DasGupta 2001, sec.
+    /// 3.1.3); Beta(1/2, 1/2) at n = 0.
+    /// </summary>
     public static Interval JeffreysRaw(double x, double n, double level)
     {
         Check(ref x, n, level);
@@ -68,8 +71,8 @@ public static class OneProportion
     {
         Check(ref x, n, level);
         var tail = (1 - level) / 2;
-        var low = x <= 0 ? 0 : BetaDistribution.Quantile(x, n - x + 1, tail);
-        var high = x >= n ? 1 : 1 - BetaDistribution.Quantile(n - x, x + 1, tail);
+        var low = x < Domain.Least ? 0 : BetaDistribution.Quantile(x, n - x + 1, tail);
+        var high = n - x < Domain.Least ? 1 : 1 - BetaDistribution.Quantile(n - x, x + 1, tail);
         return new Interval(low, high);
     }
 
@@ -131,10 +134,7 @@ public static class OneProportion
     /// <summary>Names the two counts as the caller does; a count a rounding error above the trials is cut to them.</summary>
     internal static void Check(ref double x, double n, double level, string countName = "x", string trialsName = "n")
     {
-        if (!(n >= 0) || double.IsInfinity(n))
-        {
-            throw new ArgumentOutOfRangeException(trialsName, n, "The number of trials is a finite number, 0 or more.");
-        }
+        Domain.Count(n, trialsName);
 
         // p * n_eff may pass n by a rounding error.
         if (!(x >= 0 && x <= n * (1 + 1e-12)))

@@ -51,7 +51,7 @@ public static class Simultaneous
         Domain.Level(level);
         foreach (var count in counts)
         {
-            Domain.NotNegative(count, nameof(counts));
+            Domain.Count(count, nameof(counts));
         }
     }
 }

@@ -3,9 +3,11 @@ using Tendency.Inference.Functions;
 namespace Tendency.Inference.Intervals;
 
 /// <summary>
-/// Sison and Glaz's simultaneous intervals: <c>C</c> is the smallest c whose coverage nu(c) does not pass the level while nu(c + 1)
-/// does, <c>Delta</c> the linear share between them; limits p - c/n and p + (c + 2 delta)/n, cut to [0, 1].
+/// Sison and Glaz's simultaneous intervals: limits p - c/n and p + (c + 2 delta)/n, fractions, cut to [0, 1]. Source: doi:10.1080/01621459.1995.10476521.
 /// </summary>
+/// <param name="C">The smallest c whose coverage nu(c) does not pass the level while nu(c + 1) does.</param>
+/// <param name="Delta">The linear share between them, 0 to 1.</param>
+/// <param name="Intervals">One per category, in their order.</param>
 public sealed record SisonGlaz(int C, double Delta, IReadOnlyList<Interval> Intervals)
 {
     // The search takes time in proportion to the observations.

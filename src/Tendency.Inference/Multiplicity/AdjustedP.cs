@@ -26,7 +26,7 @@ public static class AdjustedP
         return StepUp(p, (rank, m) => harmonic * m / rank);
     }
 
-    /// <summary>Bonferroni: m p, at most 1. Source: Dunn 1961, doi:10.1080/01621459.1961.10482090.</summary>
+    /// <summary>Bonferroni: m p, at most 1. Source: Dunn 1961, doi:10.1080/01621459.1961.10482090 [from memory].</summary>
     public static double[] Bonferroni(IReadOnlyList<double> p)
     {
         Check(p);

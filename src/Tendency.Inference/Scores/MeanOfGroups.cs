@@ -11,6 +11,7 @@ public static class MeanOfGroups
     /// </summary>
     /// <param name="values">One finite number per group.</param>
     /// <param name="level">In (0, 1).</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not finite, or the level outside.</exception>
     public static Interval? StudentInterval(IReadOnlyList<double> values, double level)
     {
         ArgumentNullException.ThrowIfNull(values);

@@ -28,8 +28,8 @@ public static class BackOff
 
         for (var d = 0; d < levels; d++)
         {
-            Domain.NotNegative(hits[d], nameof(hits));
-            Domain.NotNegative(trials[d], nameof(trials));
+            Domain.Count(hits[d], nameof(hits));
+            Domain.Count(trials[d], nameof(trials));
         }
 
         CheckStrength(strength);
@@ -77,7 +77,7 @@ public static class BackOff
 
         foreach (var count in counts.SelectMany(level => level))
         {
-            Domain.NotNegative(count, nameof(counts));
+            Domain.Count(count, nameof(counts));
         }
 
         CheckStrength(strength);

@@ -32,6 +32,7 @@ public sealed record DirichletMultinomialFit(
     public double Rho => 1 / (Strength + 1);
 
     /// <summary>Alpha of category <paramref name="k"/>; null on a boundary.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such category.</exception>
     public double? Alpha(int k)
     {
         Domain.Position(k, Mean.Count);

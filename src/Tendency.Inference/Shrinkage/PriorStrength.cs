@@ -14,7 +14,7 @@ public static class PriorStrength
 
     /// <summary>
     /// Maximum likelihood strength over sibling cells (rows of category counts), kept within 4 and 50; with fewer than 15 siblings that
-    /// hold anything <see cref="BackOff.UsualStrength"/>. Source: empirical Bayes, Morris 1983, doi:10.1080/01621459.1983.10477920; the
+    /// hold anything <see cref="BackOff.UsualStrength"/>. Source: empirical Bayes, Morris 1983, doi:10.1080/01621459.1983.10477920 [from memory]; the
     /// bounds from the simulations of the method's notes.
     /// </summary>
     /// <param name="rows">Counts, a row per sibling cell, all of one length.</param>

@@ -20,6 +20,8 @@ public sealed class ClusterReferenceTests
             row.Absolute("icc_anova", correlation.Estimate ?? double.NaN, 1e-11);
             var n = EffectiveSize.OfGroups(m, correlation.Estimate ?? 0);
             row.Absolute("n_eff_icc", n, 1e-11);
+            var effect = 1 + ((row.Number("m_weighted") - 1) * Math.Max(0, correlation.Estimate ?? 0));
+            Assert.Equal(effect, new GroupedShare(groups).DesignEffect(correlation.Estimate ?? 0)!.Value, 1e-11);
             var interval = OneProportion.Wilson(row.Number("p") * n, n, 0.95);
             row.Absolute("wilson_icc_lo", interval.Low, 1e-11);
             row.Absolute("wilson_icc_hi", interval.High, 1e-11);
@@ -39,6 +41,7 @@ public sealed class ClusterReferenceTests
             row.Absolute("n_kish", kish, 1e-11 * kish);
             var n = EffectiveSize.OfWeightedGroups(m.Zip(w), row.Number("rho"));
             row.Absolute("n_eff", n, 1e-11 * n);
+            row.Relative("deff", m.Sum() / n, 1e-11);
             var plain = OneProportion.Wilson(p * kish, kish, 0.95);
             row.Absolute("wilson_kish_lo", plain.Low, 1e-11);
             row.Absolute("wilson_kish_hi", plain.High, 1e-11);

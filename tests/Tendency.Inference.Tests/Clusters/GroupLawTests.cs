@@ -20,6 +20,8 @@ public sealed class GroupLawTests
             var turned = new GroupedShare(Turned(groups));
             Assert.Equal(share.Share!.Value, 1 - turned.Share!.Value, 1e-12);
             Assert.Equal(share.Interval(rho, 0.9).Low, 1 - turned.Interval(rho, 0.9).High, 1e-12);
+            Assert.Equal(share.Trials, share.DesignEffect(rho)!.Value * share.EffectiveTrials(rho), 1e-9);
+            Assert.True(share.DesignEffect(rho) >= 1 - 1e-12);
             Assert.Equal(share.LinearVariance ?? 0, turned.LinearVariance ?? 0, 1e-12);
             Assert.True(share.Interval(rho, 0.9).Width >= share.Interval(0, 0.9).Width - 1e-12);
             Assert.Equal(share.KornGraubard(0.9)?.Low ?? 0, 1 - (turned.KornGraubard(0.9)?.High ?? 1), 1e-9);

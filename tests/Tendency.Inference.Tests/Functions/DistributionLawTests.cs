@@ -40,6 +40,36 @@ public sealed class DistributionLawTests
         });
 
     [Fact]
+    public void Gamma_AnyArgument_KeepsItsRecurrences() => Law.Holds(
+        Gen.Select(Gen.Double[0.01, 80], Gen.Double[0.01, 120]),
+        300,
+        (a, x) =>
+        {
+            Assert.Equal(GammaFunction.Log(a) + Math.Log(a), GammaFunction.Log(a + 1), 1e-11);
+            Assert.Equal(GammaFunction.Digamma(a) + (1 / a), GammaFunction.Digamma(a + 1), 1e-11);
+            Assert.Equal(GammaFunction.Trigamma(a) - (1 / (a * a)), GammaFunction.Trigamma(a + 1), 1e-10);
+            var step = Math.Exp((a * Math.Log(x)) - x - GammaFunction.Log(a + 1));
+            Assert.Equal(IncompleteGamma.Upper(a, x) + step, IncompleteGamma.Upper(a + 1, x), 1e-11);
+            Assert.Equal(1, IncompleteGamma.Lower(a, x) + IncompleteGamma.Upper(a, x), 1e-12);
+            int n = (int)x, k = (int)Math.Min(a, n);
+            Assert.Equal(Math.Exp(GammaFunction.LogChoose(n, k)) * (n + 1) / (n + 1 - k), Math.Exp(GammaFunction.LogChoose(n + 1, k)), 1e-9 * Math.Exp(GammaFunction.LogChoose(n + 1, k)));
+        });
+
+    // A density is the slope of its distribution function; the two differ by the step squared.
+    [Fact]
+    public void Densities_AnyPoint_AreTheSlopesOfTheTails() => Law.Holds(
+        Gen.Select(Gen.Double[1, 20], Gen.Double[1, 20], Gen.Double[0.05, 0.95]),
+        200,
+        (a, b, x) =>
+        {
+            const double Step = 1e-5;
+            Assert.Equal((BetaDistribution.Lower(a, b, x + Step) - BetaDistribution.Lower(a, b, x - Step)) / (2 * Step), BetaDistribution.Density(a, b, x), 1e-5);
+            Assert.Equal((NormalDistribution.Lower(x + Step) - NormalDistribution.Lower(x - Step)) / (2 * Step), NormalDistribution.Density(x), 1e-8);
+            Assert.Equal(BetaDistribution.Lower(a, b, x), BetaDistribution.Upper(b, a, 1 - x), 1e-12);
+            Assert.Equal(NormalDistribution.CriticalValue(x), NormalDistribution.Quantile((1 + x) / 2), 1e-9);
+        });
+
+    [Fact]
     public void Quantiles_EndsOfTheRange_AreExact()
     {
         Assert.Equal((0, 1), (BetaDistribution.Quantile(2, 3, 0), BetaDistribution.Quantile(2, 3, 1)));

@@ -80,6 +80,18 @@ public sealed class MixLawTests
             Assert.Equal(OneProportion.MidP(x, n, 0.95).Low, 1 - OneProportion.MidP(n - x, n, 0.95).High, 1e-9);
         });
 
+    // Effective counts: Agresti and Coull's interval has Wilson's middle wherever Wilson's is not cut at 0 or n.
+    [Fact]
+    public void AgrestiCoull_EffectiveCounts_HasWilsonsMiddle() => Law.Holds(
+        Gen.Select(Gen.Double[0.01, 0.99], Gen.Double[0.1, 400], Gen.Double[0.5, 0.999]),
+        300,
+        (p, n, level) =>
+        {
+            Interval wilson = OneProportion.Wilson(p * n, n, level), other = OneProportion.AgrestiCoull(p * n, n, level);
+            Assert.Equal(wilson.Low + wilson.High, other.Low + other.High, 1e-12);
+            Assert.True(other.Width >= wilson.Width - 1e-12);
+        });
+
     [Fact]
     public void Student_ValuesMovedAndScaled_Follows() => Law.Holds(
         Gen.Select(Gen.Double[-5, 5].Array[2, 12], Gen.Double[-3, 3], Gen.Double[0.1, 4]),

@@ -103,6 +103,7 @@ internal static class ListRefusals
         .. Refusal.Numbers("ResampleDistribution.Quantile", "level", [.9], v => GroupBootstrap.Exact(s_groups).Quantile(v[0])).Where(row => row.Value is not ("0" or "1")),
         Refusal.Of("GroupedShare.new", "groups", "null", () => new GroupedShare(null!)),
         Refusal.Of("GroupedShare.EffectiveTrials", "rho", "NaN", () => new GroupedShare(s_groups).EffectiveTrials(NaN)),
+        Refusal.Of("GroupedShare.DesignEffect", "rho", "NaN", () => new GroupedShare(s_groups).DesignEffect(NaN)),
         .. Refusal.Numbers("GroupedShare.Interval", "rho level", [.1, .9], v => new GroupedShare(s_groups).Interval(v[0], v[1])),
         .. Refusal.Numbers("GroupedShare.KornGraubard", "level", [.9], v => new GroupedShare(s_groups).KornGraubard(v[0])),
         Refusal.Of("WithinGroupCorrelation.OfOneCell", "groups", "null", () => WithinGroupCorrelation.OfOneCell(null!)),

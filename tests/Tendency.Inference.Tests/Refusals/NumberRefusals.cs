@@ -46,6 +46,9 @@ internal static class NumberRefusals
         Refusal.Of("OneProportion.MidP", "x", "6 of 5", () => OneProportion.MidP(6, 5, .9)),
         Refusal.Of("OneProportion.MidP", "n", "-1", () => OneProportion.MidP(0, -1, .9)),
         Refusal.Of("OneProportion.Wilson", "x", "6 of 5", () => OneProportion.Wilson(6, 5, .9)),
+        Refusal.Of("OneProportion.Wilson", "n", "1e16", () => OneProportion.Wilson(6, 1e16, .9)),
+        Refusal.Of("BetaDistribution.Quantile", "b", "1e300", () => BetaDistribution.Quantile(2, 1e300, .4)),
+        Refusal.Of("ChiSquared.Upper", "df", "1e-300", () => ChiSquared.Upper(1e-300, 1e100)),
         .. Refusal.Numbers("Interval.new", "low high", [0, 1], v => new Interval(v[0], v[1])).Where(r => r.Value == "NaN").Select(r => r with { Argument = "low" }),
         Refusal.Of("Interval.new", "low", "2 above 1", () => new Interval(2, 1)),
 
