@@ -17,6 +17,9 @@ switch (args)
     case ["fronts", .. var rest]:
         FrontStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 2000, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out, rest.Length > 2 ? int.Parse(rest[2]) : 150);
         return 0;
+    case ["coverage", "pages", .. var rest]:
+        PageCoverageStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 250, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
+        return 0;
     case ["coverage", .. var rest]:
         CoverageStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 250, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
@@ -33,6 +36,6 @@ switch (args)
         SteadyStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 400, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED [runs]; coverage OPPONENTS SEED; guess season|habits TEAMS SEED; guess charts FOLDER [games learned from, 0 = all others]; steady CHARTS SEED; season FOLDER [GAMES].");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED [runs]; coverage OPPONENTS SEED; coverage pages CHARTS SEED; guess season|habits TEAMS SEED; guess charts FOLDER [games learned from, 0 = all others]; steady CHARTS SEED; season FOLDER [GAMES].");
         return 2;
 }

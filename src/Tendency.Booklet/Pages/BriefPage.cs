@@ -26,7 +26,7 @@ internal static class BriefPage
                 .. Sentences(study, claims),
                 .. Front(study),
                 new Heading("How good the charts are"),
-                new Paragraph(ChartQuality.Of(study)),
+                new Paragraph(ChartQuality.Of(study) + (EffectiveCounts.InShort(study) is { Length: > 0 } counted ? " " + counted : "")),
             ],
         };
     }
@@ -81,7 +81,7 @@ internal static class BriefPage
         }
 
         var ranks = check.Ranking.Ranks.OrderByDescending(rank => rank.ProbabilityBest).Take(5).Select(rank => new Bar(Words.Title(rank.Front), rank.ProbabilityBest, check.Ranking.HasClearWinner && rank.Rank == 1));
-        RichText turn = FrontVerdict.Turn(check);
+        RichText turn = FrontVerdict.Turn(study, check);
         var link = study.Anchors.Contains("front-check") ? " " + RichText.PageOf("front-check") + "." : RichText.Empty;
         yield return new SideBySide(
         [

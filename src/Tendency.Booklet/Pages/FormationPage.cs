@@ -6,7 +6,6 @@ using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
-using Tendency.Inference.Comparisons;
 
 namespace Tendency.Booklet.Pages;
 
@@ -148,7 +147,7 @@ internal static class FormationPage
             return null;
         }
 
-        var gap = Difference.Newcombe(one.Count, one.Plays, other.Count, other.Plays, study.Level);
+        var gap = study.Ranges.OfDifference(weak, strong, ColumnNames.Call, "run");
         if (gap.Contains(0))
         {
             return RichText.Strong("Weak or strong makes no sure difference:") + $" {Figures.Percent(one)} and {Figures.Percent(other)} run.";

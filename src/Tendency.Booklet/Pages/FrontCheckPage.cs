@@ -31,7 +31,7 @@ internal static class FrontCheckPage
                 new Heading("What they run, what each front gives up", "points of success against their usual. Plus, framed: costs us. Bold: the range leaves out zero."),
                 Matrix(study, check),
                 Paragraph.Note(Notes(check)),
-                new SideBySide([new Side(164, [.. Chances(study, check)]), new Side(340, [.. Turning(check)])]),
+                new SideBySide([new Side(164, [.. Chances(study, check)]), new Side(340, [.. Turning(study, check)])]),
             ],
         };
     }
@@ -113,15 +113,15 @@ internal static class FrontCheckPage
         }
     }
 
-    private static IEnumerable<Block> Turning(FrontCheck check)
+    private static IEnumerable<Block> Turning(Study study, FrontCheck check)
     {
         yield return new Heading("How far the mix can move before the answer does");
-        if (FrontPlot.Of(check) is { } plot)
+        if (FrontPlot.Of(study, check) is { } plot)
         {
             yield return plot;
         }
 
-        var turn = FrontVerdict.Turn(check);
+        var turn = FrontVerdict.Turn(study, check);
         yield return new Paragraph(turn.Length > 0 ? turn : RichText.Strong("No run family turns the order ") + $"of {Words.Title(check.Ranking.Ranks[0].Front)} and the next: it leads at every share.", TextStyle.Deck);
         if (turn.Length > 0)
         {

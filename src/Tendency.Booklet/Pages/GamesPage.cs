@@ -3,6 +3,7 @@ using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 
 namespace Tendency.Booklet.Pages;
 
@@ -14,7 +15,7 @@ internal static class GamesPage
         var games = study.Games.Select(game => (Game: game, Plays: study.Plays.Where(ColumnNames.Game, game))).ToArray();
         return new Page("games", "Game by game", Finding(study, games))
         {
-            Deck = "Dot and bar: each game's rate and likely range. Line: all games together. Solid dot, bold percent: that game differs.",
+            Deck = "Dot and bar: each game's rate and the likely range of that game alone. Line: all games together. Solid dot, bold percent: that game differs.",
             Blocks = [Table(study, games), .. OneGame(study), .. Calls(study, games)],
         };
     }
@@ -26,13 +27,15 @@ internal static class GamesPage
             return "One game, no spread to show.";
         }
 
-        var apart = games.Where(game => study.RunShare(game.Plays).Differs).Select(game => game.Game).ToArray();
-        var rates = games.Select(game => study.RunShare(game.Plays)).Where(run => run.Plays >= Share.FewestPlays).Select(run => run.Value!.Value).ToArray();
+        var apart = games.Where(game => Runs(study, game.Plays).Differs).Select(game => game.Game).ToArray();
+        var rates = games.Select(game => Runs(study, game.Plays)).Where(run => run.Plays >= Share.FewestPlays).Select(run => run.Value!.Value).ToArray();
         var span = rates.Length < 2 ? "" : $"They ran on {Figures.Range(new Inference.Intervals.Interval(rates.Min(), rates.Max()))} of plays a game.";
         return apart.Length == 0
             ? Headline.Of(span, $"No game's run share stands apart from the rest.")
             : Headline.First($"{span} Apart from the rest: {Words.Join(apart)}.", $"Run share stood apart in {Words.Counted(apart.Length, "game")}.");
     }
+
+    private static Share Runs(Study study, PlayLog game) => study.InGame(CrossTab.Share(game, ColumnNames.Call, "run"), study.Runs.Share);
 
     private static Table Table(Study study, (string Game, PlayLog Plays)[] games)
     {
@@ -44,7 +47,7 @@ internal static class GamesPage
             new("Run share", 148, 84) { Axis = StripAxis.Shares($"all {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
             new("Runs, likely", 242, 80),
         };
-        var worked = study.Of(study.Plays, ColumnNames.Success, "yes").Value;
+        var worked = CrossTab.Share(study.Plays, ColumnNames.Success, "yes").Share;
         if (enough)
         {
             columns.Add(new Column("Gained enough", 336, 84) { Axis = StripAxis.Shares(worked is { } line ? $"all {Figures.Percent(line)}" : "", worked) });
@@ -53,8 +56,8 @@ internal static class GamesPage
 
         var rows = games.Select(game =>
         {
-            var run = study.RunShare(game.Plays);
-            var gained = study.Of(game.Plays, ColumnNames.Success, "yes", worked);
+            var run = Runs(study, game.Plays);
+            var gained = study.InGame(CrossTab.Share(game.Plays, ColumnNames.Success, "yes"), worked);
             Cell[] cells = [Cells.Name($"{study.ShortGames[game.Game]} {game.Game}", Dated(study, game.Game)), Cells.Count(run.Plays), Cells.Strip(run), Cells.Share(run)];
             return new TableRow(enough ? [.. cells, Cells.Strip(gained), Cells.Share(gained)] : cells);
         });

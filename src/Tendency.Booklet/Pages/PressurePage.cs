@@ -10,12 +10,11 @@ namespace Tendency.Booklet.Pages;
 /// <summary>How do they hold up when more men come than usual, and from which side?</summary>
 internal static class PressurePage
 {
-    private const string Sacked = "sacked";
     private const int MostAnswers = 4;
 
     public static Page? Compose(Study study)
     {
-        var passes = WithSacks(study.Plays.Where(ColumnNames.Call, "pass"));
+        var passes = study.Ranges.Plays.Where(ColumnNames.Call, "pass");
         if (passes.Rows == 0)
         {
             return null;
@@ -28,19 +27,13 @@ internal static class PressurePage
             Deck = "Dot: share of passes that gained enough. Bar: likely range. Line: all passes with charted rushers. Solid dot, bold percent: differs from it.",
             Blocks =
             [
-                RushTable.Of(study, rows, "Sacked", row => Cells.Share(study.Of(row.Plays, Sacked, "yes"))),
+                RushTable.Of(study, rows, "Sacked", row => Cells.Share(study.Of(row.Plays, OwnColumns.Sacked, "yes"))),
                 Paragraph.Note($"Gained enough: {study.Week.Boundaries.SuccessFirst}, {study.Week.Boundaries.SuccessSecond} and {study.Week.Boundaries.SuccessLate}% of the yards to go on 1st, 2nd, and 3rd or 4th down. A scramble counts as the pass it was called."),
                 .. MixBeside.Of(
                     study, MostAnswers, new MixSide("Concepts against five or more", "Concept", ColumnNames.PassConcept, blitz), new MixSide("Protections against five or more", "Protection", ColumnNames.Protection, blitz)),
                 .. Calls(study),
             ],
         };
-    }
-
-    private static PlayLog WithSacks(PlayLog passes)
-    {
-        var results = passes.Category(ColumnNames.Result);
-        return passes.With(CategoryColumn.FromWords(Sacked, Enumerable.Range(0, passes.Rows).Select(row => results[row] switch { "" or "penalty" => "", "sack" => "yes", _ => "no" })));
     }
 
     private static IEnumerable<Situation> From(PlayLog passes)
@@ -58,8 +51,9 @@ internal static class PressurePage
     private static string Finding(Study study, Situation[] rows)
     {
         var line = study.Of(rows[0].Plays, ColumnNames.Success, "yes").Value;
-        var said = rows.Where(row => row.Spoken.Length > 0).Select(row => (row.Spoken, Share: study.Of(row.Plays, ColumnNames.Success, "yes", line)))
+        var said = rows.Where(row => row.Spoken.Length > 0).Select(row => (row.Spoken, Share: study.Of(row.Plays, ColumnNames.Success, "yes", line), Moves: study.Moves(row.Plays, ColumnNames.Success, "yes", line, rows[0].Plays)))
             .Where(row => row.Share.Plays >= CallVerdict.FewestPlays && row.Share.Differs)
+            .OrderByDescending(row => row.Moves)
             .Select(row => $"{(row.Share.Lean() == Lean.Above ? "Their passes work more often" : "Their passes fail more often")} {row.Spoken}.").ToArray();
         if (said.Length > 0)
         {

@@ -13,14 +13,14 @@ internal static class ProtectionPage
 
     public static Page? Compose(Study study)
     {
-        var habits = SlideHabit.Of(study.Plays, study.Level);
+        var habits = SlideHabit.Of(study.Plays, study.Ranges);
         if (habits.Count == 0)
         {
             return null;
         }
 
         var all = habits[0];
-        var plan = study.Fronts is { } check ? RusherPlan.Of(study.Plays, check, study.Level) : null;
+        var plan = study.Fronts is { } check ? RusherPlan.Of(study.Plays, check, study.Ranges) : null;
         return new Page("protection", "Protection and rusher", Finding(all))
         {
             Deck = "Bars: how often guard and tackle of a side are left one on one; the center goes with the slide. Line in the table: an even split. Solid dot, bold percent: differs from it.",
@@ -74,7 +74,7 @@ internal static class ProtectionPage
 
     private static IEnumerable<Block> Spots(Study study)
     {
-        var spots = PressureSpot.Of(study.Plays, study.Level);
+        var spots = PressureSpot.Of(study.Plays, study.Ranges);
         if (spots.Count == 0)
         {
             yield break;

@@ -2,7 +2,7 @@ using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts.Columns;
-using Tendency.Inference.Intervals;
+using Tendency.Breakdown.Counts;
 
 namespace Tendency.Booklet.Pages;
 
@@ -29,7 +29,7 @@ internal static class ReadingPage
     private static Table Marks(Study study)
     {
         const double Line = .52;
-        Share Example(int count, int plays, double? line) => new(count, plays, OneProportion.Wilson(count, plays, study.Level), line);
+        Share Example(int count, int plays, double? line) => study.InGame(new Tally(count, plays), line);
         var examples = new (string Name, string Means, Share Share)[]
         {
             ("Solid dot, heavy bar, bold percent", "Differs from the line: the likely range leaves it out, before rounding.", Example(44, 62, Line)),
@@ -95,7 +95,7 @@ internal static class ReadingPage
         var level = Figures.Number(study.Level * 100, 0);
         var words = new List<(string Word, string Means)>
         {
-            ("Likely", $"the {level}% range (Wilson) of a rate, from the number of plays alone. A new game plan is not in it."),
+            ("Likely", $"the {level}% range of a rate (Wilson; of a mix Goodman). {EffectiveCounts.Of(study)} A new game plan is not in them."),
             ("Sure", "the likely range leaves out the line it is compared with."),
             ("Gained enough", $"{limits.SuccessFirst}% of the yards to go on first down, {limits.SuccessSecond}% on second, {limits.SuccessLate}% on third and fourth; a touchdown always."),
             ("Long play", $"a run of {limits.ExplosiveRun} yards or more, a pass of {limits.ExplosivePass} or more."),

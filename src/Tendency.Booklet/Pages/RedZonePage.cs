@@ -13,7 +13,7 @@ internal static class RedZonePage
 {
     public static Page? Compose(Study study)
     {
-        var red = study.Plays.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line");
+        var red = study.Ranges.Plays.Where(ColumnNames.FieldZone, "red zone", "tight red", "goal line");
         if (red.Rows == 0)
         {
             return null;
@@ -27,22 +27,12 @@ internal static class RedZonePage
             [
                 .. Plot(study, red),
                 new Heading("By ball spot"),
-                TwoShareTable.Of(study, "Ball on", "Touchdown", ScoredColumn, Scored(red), zones.Select(zone => zone with { Plays = Scored(zone.Plays) }).Prepend(Situation.Total(Scored(red), "All red zone"))),
+                TwoShareTable.Of(study, "Ball on", "Touchdown", OwnColumns.Scored, red, zones.Prepend(Situation.Total(red, "All red zone"))),
                 new Heading("By down", "inside the red zone"),
                 CallTable.Of(study, "Down", downs),
                 .. TriesPage.StandAlone(study, TriesPage.Tries(study).Rows) ? [] : TriesPage.List(study),
             ],
         };
-    }
-
-    private const string ScoredColumn = "scored";
-
-    // touchdown is "yes" or blank; a share needs the blanks as "no", and only where the chart has the column.
-    private static PlayLog Scored(PlayLog plays)
-    {
-        var touchdowns = plays.Category(ColumnNames.Touchdown);
-        var any = plays.Has(ColumnNames.Touchdown);
-        return plays.With(CategoryColumn.FromWords(ScoredColumn, Enumerable.Range(0, plays.Rows).Select(row => !any ? "" : touchdowns[row] == "yes" ? "yes" : "no")));
     }
 
     private static IEnumerable<Situation> Zones(Study study, PlayLog red)

@@ -90,7 +90,7 @@ internal static class RunGamePage
 
         var turned = side == ColumnNames.RunTo ? ", back turned to the left. Bars are likely for all eight gaps at once." : ". Bars are likely for all eight gaps at once.";
         yield return new Heading(side == ColumnNames.RunTo ? "Where runs hit, from the back" : "Where runs hit", $"{Words.Figured(counts.Sum(), "run")}{turned}");
-        yield return GapPicture.Large(study, counts, side);
+        yield return GapPicture.Large(study, runs, side);
         var panels = schemes.Parts.Select(part => (part.Value, Plays: runs.Where(ColumnNames.RunScheme, part.Value)))
             .Select(scheme => (scheme.Value, Counts: GapPicture.Counts(scheme.Plays, side), scheme.Plays))
             .Where(scheme => scheme.Counts.Sum() >= Share.FewestPlays).Take(MostPictures)

@@ -1,9 +1,8 @@
 using Tendency.Booklet.Blocks;
-using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
-using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Findings.Reviews;
+using Tendency.Inference.Intervals;
 
 namespace Tendency.Booklet.Pages;
 
@@ -19,9 +18,9 @@ internal static class SincePage
             Blocks =
             [
                 new Paragraph(Added(changes)),
-                .. Rows(study, "New", "did not stand in the last print", changes.New),
-                .. Rows(study, "Gone", "stood in the last print, stand no longer", changes.Gone),
-                .. Rows(study, "Moved", "stand in both", changes.Moved),
+                .. Rows("New", "did not stand in the last print", changes.New),
+                .. Rows("Gone", "stood in the last print, stand no longer", changes.Gone),
+                .. Rows("Moved", "stand in both", changes.Moved),
             ],
         };
 
@@ -43,7 +42,7 @@ internal static class SincePage
         _ => $"{Words.Figured(-changes.NewPlays, "play")} fewer than then.",
     };
 
-    private static IEnumerable<Block> Rows(Study study, string title, string remark, IReadOnlyList<ChangedClaim> claims)
+    private static IEnumerable<Block> Rows(string title, string remark, IReadOnlyList<ChangedClaim> claims)
     {
         if (claims.Count == 0)
         {
@@ -62,12 +61,12 @@ internal static class SincePage
             [.. shown.Select(claim => new TableRow(
                 Cells.Name(SituationWords.Of(claim.Claim.Conditions)),
                 Cells.Text(SituationWords.Outcome(claim.Claim.Column, claim.Claim.Outcome)),
-                Said(study, claim.Before),
-                Said(study, claim.Now)))])
+                Said(claim.Before),
+                Said(claim.Now)))])
         { Caption = title };
     }
 
-    private static Cell Said(Study study, SavedClaim? claim) => claim is null
+    private static Cell Said(SavedClaim? claim) => claim is null
         ? Cells.Text("did not stand")
-        : Cells.Share(study.Of(new Tally(claim.Count, claim.Plays), claim.Usual));
+        : Cells.Share(new Share(claim.Count, claim.Plays, new Interval(claim.Low, claim.High), claim.Usual));
 }

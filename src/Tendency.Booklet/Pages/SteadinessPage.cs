@@ -2,6 +2,8 @@ using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Pictures;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Findings;
 
 namespace Tendency.Booklet.Pages;
@@ -11,6 +13,7 @@ internal static class SteadinessPage
 {
     private const int MostPanels = 15;
     private const int MostLabelled = 5;
+    private const int FewestForAChange = 4;
 
     public static Page? Compose(Study study)
     {
@@ -22,7 +25,7 @@ internal static class SteadinessPage
 
         return new Page("steadiness", "Steadiness", Finding(habits))
         {
-            Deck = "Dot and bar: each game's rate and likely range, in order. Gray band: all games together. Moved: luck alone spreads a steady habit this far less than one time in twenty.",
+            Deck = "Dot and bar: each game's rate and the likely range of that game alone, in order. Gray band: all games together. Moved: luck alone spreads a steady habit this far less than one time in twenty.",
             Blocks =
             [
                 new SmallMultiples([.. habits.Select(habit => PanelOf(study, habit))]),
@@ -30,6 +33,7 @@ internal static class SteadinessPage
                 Paragraph.Note(Words.Sentences(
                     $"Games left to right: {string.Join(", ", study.Games.Select(game => $"{study.ShortGames[game]} {game}"))}.",
                     study.Games.Count <= MostLabelled ? "Counts under each dot; no dot under 5 plays." : "No dot under 5 plays.",
+                    study.Games.Count < FewestForAChange && !habits.Any(habit => habit.Moved) ? $"It takes {Words.Number(FewestForAChange)} games to say after which one a habit changed." : "",
                     $"{Words.Capital(Words.Number(habits.Length))} habits were checked: expect about one “moved” in twenty by luck.")),
             ],
         };
@@ -85,14 +89,26 @@ internal static class SteadinessPage
 
     private static Panel PanelOf(Study study, Steadiness habit)
     {
-        var all = study.Of(habit.Total);
+        var all = study.Of(habit.Total, PlaysOf(study, habit), habit.Habit.Column, habit.Habit.Value.TrimStart('!'));
         var names = habit.Games.Select(game => game.Game).ToArray();
-        var games = habit.Games.Select(game => study.Of(game.Tally, all.Value)).ToArray();
+        var games = habit.Games.Select(game => study.InGame(game.Tally, all.Value)).ToArray();
         return new Panel(habit.Habit.Name, Figures.Percent(all), [GamePlot.Of(study, all, games, names, names.Length <= MostLabelled)])
         {
             Subtitle = habit.Changed ? $"{Verdict(habit)}, luck {Luck(LuckOf(habit))}" : $"{Verdict(habit)}, {Luck(LuckOf(habit))} by luck alone",
             Marked = habit.Moved,
         };
+    }
+
+    private static PlayLog PlaysOf(Study study, Steadiness habit)
+    {
+        var plays = study.Plays.Where(ColumnNames.Game, [.. habit.Games.Select(game => game.Game)]);
+        foreach (var condition in habit.Habit.When)
+        {
+            var holds = condition.Rows(plays);
+            plays = plays.Where(row => holds[row]);
+        }
+
+        return plays;
     }
 
     private static string Verdict(Steadiness habit) => habit switch

@@ -19,8 +19,11 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
 {
     public PlayLog Plays => Chosen.Plays;
 
+    /// <summary>Decides every printed range; its plays are the counted ones with the columns that only pages ask for.</summary>
+    public LikelyRanges Ranges { get; init; } = new(OwnColumns.AddTo(Chosen.Plays), Week.Level);
+
     /// <summary>Level of every interval, in (0, 1).</summary>
-    public double Level => Week.Level;
+    public double Level => Ranges.Level;
 
     /// <summary>The name on the cover.</summary>
     public string Opponent { get; } =
@@ -48,7 +51,7 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
     public GameWeights Weights { get; init; } = GameWeights.Equal;
 
     /// <summary>How often they run, some games counted more: the line weighted run shares are read against.</summary>
-    public WeightedShare WeightedRuns => Weights.Share(Plays, ColumnNames.Call, "run", Level);
+    public WeightedShare WeightedRuns => Ranges.Weighted(Plays, ColumnNames.Call, "run", Weights);
 
     /// <summary>The front check; null = not made, then its pages are left out.</summary>
     public FrontCheck? Fronts { get; init; }

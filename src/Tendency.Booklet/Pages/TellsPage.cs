@@ -1,6 +1,7 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Findings;
 
 namespace Tendency.Booklet.Pages;
@@ -20,13 +21,13 @@ internal static class TellsPage
         }
 
         var tells = study.Tells.SelectMany(report => Distinct(report.Tells).Select(tell => new Found(tell, report.OutcomeColumn)))
-            .OrderByDescending(found => Math.Max(found.Tell.DifferenceRange.Low, -found.Tell.DifferenceRange.High)).ToArray();
+            .OrderByDescending(found => found.Tell.ExpectedDifference * Math.Sign(found.Tell.Difference)).ToArray();
         var held = tells.Where(found => found.Tell.HeldUp).Take(MostTells).ToArray();
         var not = tells.Where(found => !found.Tell.HeldUp).Take(MostTells - held.Length).ToArray();
         return new Page("tells", "Tells", Finding(study, tells, held))
         {
-            Deck = "Ranked by how far the likely range clears the usual rate (tick). Solid dot, bold percent: differs from it.",
-            Blocks = tells.Length == 0 ? [Nothing(study)] : [TableOf(study, held, not), Paragraph.Note(Notes(study, tells.Length - held.Length - not.Length))],
+            Deck = "Ranked by what to expect next time: few plays lean on the looks they are part of. Tick: usual rate. Solid dot, bold percent: differs from it.",
+            Blocks = tells.Length == 0 ? [Nothing(study)] : [new Paragraph(Tried(study, tells), TextStyle.Deck), TableOf(study, held, not), Paragraph.Note(Notes(study, tells.Length - held.Length - not.Length))],
         };
     }
 
@@ -36,17 +37,20 @@ internal static class TellsPage
 
     private static string Finding(Study study, Found[] tells, Found[] held)
     {
-        var searched = study.Tells.Sum(report => report.Searched);
         return tells.Length == 0 ? "No tell: nothing they show before the snap gives the call away for sure."
             : study.Games.Count < 2 ? $"{Words.Capital(Words.Counted(tells.Length, "tell"))} in one game; none could be tried on another."
-            : held.Length == 0 ? $"No tell holds: {Words.Number(tells.Length)} found in {searched} places, none on games left out."
+            : held.Length == 0 ? $"No tell holds: {Words.Number(tells.Length)} found, none held on games left out."
             : held.Length == 1 ? "One tell holds up on games it was not found in."
-            : $"{Words.Capital(Words.Number(held.Length))} tells hold up on games they were not found in{Thin(held)}.";
+            : $"{Words.Capital(Words.Number(held.Length))} tells hold up on games they were not found in.";
     }
 
-    // Five plays are the least a rate is printed for; a tell tried on fewer has not been put to much of a test.
-    private static string Thin(Found[] held) => held.Count(found => found.Tell.HeldOutPlays < Share.FewestPlays) is var thin and > 0
-        ? $"; {Words.Number(thin)} of them {(thin == 1 ? "was" : "were")} tried on under {Words.Counted(Share.FewestPlays, "play")}" : "";
+    /// <summary>What the search owes its reader: how many pairs were tried, and how many of the list may be luck.</summary>
+    private static RichText Tried(Study study, Found[] tells)
+    {
+        var luck = tells.Length * study.Tells[0].Fdr;
+        return RichText.Strong($"{Figures.Count(study.Tells.Sum(report => report.Searched))} pairs of situation and call were tried.")
+            + $" The list stops where one in {Words.Number((int)Math.Round(1 / study.Tells[0].Fdr))} may be a false alarm: of these {Words.Number(tells.Length)}, {(luck < 1 ? "at most one or so" : $"about {Words.Number((int)Math.Round(luck))}")}.";
+    }
 
     private static EmptyState Nothing(Study study) => new(
         RichText.Strong("No tell holds.") + $" {Figures.Count(study.Tells.Sum(report => report.Searched))} pairs of situation and call were looked at, over {Words.Join(study.Tells[0].Dimensions.Select(name => name.Replace('_', ' ')))}; none beat the usual rate once the search is paid for.");
@@ -56,8 +60,10 @@ internal static class TellsPage
         var rows = held.Select((found, i) => RowOf(study, found, i + 1)).ToList();
         if (not.Length > 0)
         {
-            rows.Add(TableRow.GroupHead("Not yet", "held-out counts are no more than the usual rate, or no game could be left out"));
-            rows.AddRange(not.Select((found, i) => RowOf(study, found, held.Length + i + 1)));
+            var thin = not.Where(found => !found.Tell.WasTried).ToArray();
+            var failed = not.Except(thin).ToArray();
+            rows.AddRange(Group(study, "Not put to the test", $"tried on under {Words.Counted(Share.FewestPlays, "play")} of games left out, or on none", thin, held.Length));
+            rows.AddRange(Group(study, "Did not hold", "on games left out no more than usual", failed, held.Length + thin.Length));
         }
 
         return new Table(
@@ -67,26 +73,33 @@ internal static class TellsPage
                 new Column("How often", 206, 86) { Axis = StripAxis.OwnBaselines() },
                 new Column("Count, likely", 304, 70),
                 new Column("Game by game", 380, 56),
-                new Column("Held out", 444, 72),
+                new Column("Held out; games", 442, 74),
             ],
             rows)
         { Caption = "Tells", RowHeight = 43.5 };
     }
 
+    private static IEnumerable<TableRow> Group(Study study, string name, string remark, Found[] tells, int before) =>
+        tells.Length == 0 ? [] : tells.Select((found, i) => RowOf(study, found, before + i + 1)).Prepend(TableRow.GroupHead(name, remark));
+
     private static TableRow RowOf(Study study, Found found, int rank)
     {
         var tell = found.Tell;
-        var share = new Share(tell.Count, tell.Plays, tell.Range, tell.BaseShare);
-        var plays = study.ListOf(study.Plays.Take([.. tell.Rows]));
+        var seen = study.Plays.Take([.. tell.Rows]);
+        var share = study.Of(seen, found.Column, tell.Outcome, tell.BaseShare);
+        var plays = study.ListOf(seen);
         var games = study.Games.Select(game => tell.ByGame.FirstOrDefault(own => own.Game == game) is { Plays: > 0 } own ? new Share(own.Count, own.Plays) : new Share(0, 0));
-        var heldOut = new Share(tell.HeldOutCount, tell.HeldOutPlays, tell.HeldOutPlays == 0 ? null : study.Of(new Breakdown.Counts.Tally(tell.HeldOutCount, tell.HeldOutPlays)).Likely);
+        var heldOut = study.Of(seen.Where(ColumnNames.Game, [.. tell.ByGame.Where(game => game.FoundWithoutIt).Select(game => game.Game)]), found.Column, tell.Outcome);
         return new TableRow(
             Cells.Figure(RichText.Strong(Figures.Count(rank))),
-            Cells.Cue(RichText.Strong(SituationWords.Of(tell.Conditions)), (RichText)"they " + RichText.Strong(Outcome(found)), plays),
+            Cells.Cue(RichText.Strong(SituationWords.Of(tell.Conditions)), (RichText)"they " + RichText.Strong(Outcome(found)) + $", expect {Figures.Percent(tell.ShrunkShare)}", plays),
             Cells.Strip(share),
             new ShareCell(share) { Form = ShareForm.WithBase },
             Cells.Spark(games, tell.BaseShare),
-            heldOut.None ? Cells.Text("not found with", "a game left out") : new ShareCell(heldOut) { Form = ShareForm.Stacked })
+            Cells.Text(
+                heldOut.None ? "not found again" : RichText.Plain(Figures.CountOf(heldOut)) + (heldOut.TooFew ? "" : $", {Figures.Percent(heldOut)}"),
+                heldOut.Plays >= Share.FewestPlays ? $"likely {Figures.Range(heldOut)}" : "too few",
+                $"same way {tell.GamesSameWay} of {tell.Games}"))
         {
             Plays = plays,
         };
@@ -98,11 +111,9 @@ internal static class TellsPage
 
     private static RichText Notes(Study study, int others)
     {
-        var searched = study.Tells.Sum(report => report.Searched);
         return Words.Sentences(
             string.Join(", ", study.Games.Select(game => $"{study.ShortGames[game]} {game}")) + ".",
-            $"{Figures.Count(searched)} pairs of situation and call were looked at; about one in ten of those listed may be luck.",
-            "Held out: counts in games left out of the search that found it.",
+            "Held out: counts in games left out of the search that found it. Same way: games in which it lay on the same side of that game’s own rate.",
             others > 0 ? $"{Words.Figured(others, "more tell")} not shown." : "",
             "Play numbers are the first; the cut-up file has all.");
     }

@@ -25,6 +25,9 @@ public sealed record GuessReport(
     /// <summary>Plays of neither outcome, too few to be a third one; they are not guessed.</summary>
     public int Undecided { get; init; }
 
+    /// <summary>Part of the doubt about a call that so many bits take away, against the base rate; never below 0.</summary>
+    public double DoubtGone(double bitsSaved) => Rows.Count == 0 || Rows[0].LogLoss == 0 ? 0 : Math.Max(0, bitsSaved * Math.Log(2) / Rows[0].LogLoss);
+
     // Eight plays say little of how readable a situation is: this many plays' worth of the overall figure is added before ranking.
     private const double UsualPlays = BackOff.UsualStrength;
 

@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Situations;
 using Tendency.Inference.Intervals;
 using Tendency.Inference.Shrinkage;
 
@@ -13,7 +14,7 @@ namespace Tendency.Breakdown.Findings;
 public sealed record ShrunkShare(Tally Tally, double Share, Interval Likely, double Parent);
 
 /// <summary>Estimates for situations with few plays: for ranking and recommending, where a raw 4 of 4 would beat an 18 of 20.</summary>
-internal static class Shrunk
+public static class Shrunk
 {
     /// <summary>
     /// Backs off along all plays → first condition → first and second → ...; a level's strength is fitted to its siblings (the other values
@@ -24,34 +25,34 @@ internal static class Shrunk
     /// <param name="outcome">The value counted.</param>
     /// <param name="path">Conditions, the widest first; none = the share of all plays.</param>
     /// <param name="level">Level of the range, in (0, 1).</param>
-    public static ShrunkShare Share(PlayLog plays, string of, string outcome, IReadOnlyList<TellCondition> path, double level)
+    public static ShrunkShare Share(PlayLog plays, string of, string outcome, IReadOnlyList<Condition> path, double level)
     {
-        var column = plays.Dimension(of);
-        var code = column.CodeOf(outcome);
-        var inside = Enumerable.Range(0, plays.Rows).Where(row => column.Codes[row] > 0).ToArray();
-        var (hits, trials, strength) = (new List<double>(), new List<double>(), new List<double>());
-        Add();
+        var (levels, strength) = (new List<PlayLog> { plays }, new List<double>());
         foreach (var condition in path)
         {
-            var dimension = plays.Dimension(condition.Name);
-            var siblings = inside.Where(row => dimension.Codes[row] > 0)
-                .GroupBy(row => dimension.Codes[row])
-                .Select(g => (IReadOnlyList<int>)[g.Count(row => column.Codes[row] == code), g.Count(row => column.Codes[row] != code)])
-                .ToArray();
-            strength.Add(PriorStrength.OfSiblings(siblings));
-            var value = dimension.CodeOf(condition.Value);
-            inside = [.. inside.Where(row => value > 0 && dimension.Codes[row] == value)];
-            Add();
+            var siblings = CrossTab.Values(levels[^1], condition.Name).Select(value => CrossTab.Share(levels[^1].Where(condition.Name, value.Value), of, outcome));
+            strength.Add(PriorStrength.OfSiblings([.. siblings.Select(sibling => (IReadOnlyList<int>)[sibling.Count, sibling.Plays - sibling.Count])]));
+            var holds = condition.Rows(levels[^1]);
+            levels.Add(levels[^1].Where(row => holds[row]));
         }
 
-        var share = BackOff.Share([.. hits], [.. trials], [.. strength]);
-        return new ShrunkShare(
-            new Tally((int)hits[^1], (int)trials[^1]), share.Mean, share.Interval(level), path.Count == 0 ? 0.5 : share.PathMeans[^2]);
+        return Share(levels, of, outcome, level, strength);
+    }
 
-        void Add()
-        {
-            hits.Add(inside.Count(row => column.Codes[row] == code));
-            trials.Add(inside.Length);
-        }
+    /// <summary>The same along situations given by their plays; each is worth 12 plays to the next.</summary>
+    /// <param name="path">Plays of every level, the widest first, each a part of the one before; at least one.</param>
+    public static ShrunkShare Share(IReadOnlyList<PlayLog> path, string of, string outcome, double level)
+    {
+        return Share(path, of, outcome, level, [.. path.Skip(1).Select(_ => BackOff.UsualStrength)]);
+    }
+
+    private static ShrunkShare Share(IReadOnlyList<PlayLog> levels, string of, string outcome, double level, IReadOnlyList<double> strength)
+    {
+        // A level that takes no play away is no other situation: leaning on it would count an even split as plays.
+        var tallies = levels.Select(plays => CrossTab.Share(plays, of, outcome)).ToArray();
+        var kept = tallies.Index().Where(tally => tally.Index == 0 || tally.Item.Plays < tallies[tally.Index - 1].Plays).ToArray();
+        var share = BackOff.Share(
+            [.. kept.Select(tally => (double)tally.Item.Count)], [.. kept.Select(tally => (double)tally.Item.Plays)], [.. kept.Skip(1).Select(tally => strength[tally.Index - 1])]);
+        return new ShrunkShare(tallies[^1], share.Mean, share.Interval(level), kept.Length == 1 ? 0.5 : share.PathMeans[^2]);
     }
 }

@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Counts;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Breakdown.Findings;
@@ -6,7 +7,7 @@ namespace Tendency.Breakdown.Findings;
 /// <remarks>All shares and differences are fractions. Counts are plain, never weighted.</remarks>
 public sealed record Tell
 {
-    /// <summary>1 for the tell whose likely range clears the base rate farthest.</summary>
+    /// <summary>1 for the tell whose expected share lies farthest from the base rate, the way its count does.</summary>
     public required int Rank { get; init; }
 
     /// <summary>One to three conditions, all of which hold.</summary>
@@ -69,6 +70,9 @@ public sealed record Tell
 
     public double Difference => Share - BaseShare;
 
+    /// <summary>How far the share expected next time lies from the base rate: what tells are ranked by.</summary>
+    public double ExpectedDifference => ShrunkShare - BaseShare;
+
     public int Games => ByGame.Count;
 
     /// <summary>Games in which the situation lies on the same side of that game's own share.</summary>
@@ -79,8 +83,11 @@ public sealed record Tell
 
     public int HeldOutCount => ByGame.Where(g => g.FoundWithoutIt).Sum(g => g.Count);
 
-    /// <summary>Whether, on games it was not found in, it was on the same side of the base rate.</summary>
-    public bool HeldUp => HeldOutPlays > 0 && Math.Sign(((double)HeldOutCount / HeldOutPlays) - BaseShare) == Math.Sign(Difference);
+    /// <summary>Whether it was tried on enough plays of games it was not found in for a rate: 1 of 1 proves nothing.</summary>
+    public bool WasTried => HeldOutPlays >= Estimate.FewestPlays;
+
+    /// <summary>Whether, tried on games it was not found in, it was on the same side of the base rate.</summary>
+    public bool HeldUp => WasTried && Math.Sign(((double)HeldOutCount / HeldOutPlays) - BaseShare) == Math.Sign(Difference);
 }
 
 /// <summary>One condition: a column or dimension and the value it has.</summary>

@@ -9,4 +9,8 @@ namespace Tendency.Breakdown.Findings;
 /// <param name="Listed">Pairs that pass the rate of false alarms, before those that repeat another are dropped.</param>
 /// <param name="Dimensions">Dimensions combined.</param>
 public sealed record TellReport(
-    IReadOnlyList<Tell> Tells, string OutcomeColumn, int Plays, int Games, int Searched, int Listed, IReadOnlyList<string> Dimensions);
+    IReadOnlyList<Tell> Tells, string OutcomeColumn, int Plays, int Games, int Searched, int Listed, IReadOnlyList<string> Dimensions)
+{
+    /// <summary>Accepted share of false alarms in the list.</summary>
+    public required double Fdr { get; init; }
+}

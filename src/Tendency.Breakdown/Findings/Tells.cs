@@ -32,7 +32,7 @@ public static class Tells
         var threshold = listed.Count == 0 ? 0 : listed.Max(c => c.P);
         var tells = kept
             .Select((c, i) => TellWriter.Write(ground, plays, c, heldOut[i], threshold, options) with { ShuffledP = shuffled[i] })
-            .OrderByDescending(Clearance)
+            .OrderByDescending(t => t.ExpectedDifference * Math.Sign(t.Difference))
             .ThenBy(t => t.PValue)
             .ThenBy(t => t.Situation, StringComparer.Ordinal)
             .Select((tell, i) => tell with { Rank = i + 1 });
@@ -43,7 +43,8 @@ public static class Tells
             ground.GameNames.Count,
             searched,
             listed.Count,
-            [.. ground.Dimensions.Select(d => d.Name)]);
+            [.. ground.Dimensions.Select(d => d.Name)])
+        { Fdr = options.Fdr };
     }
 
     private static double ShareOf(SearchGround ground, Candidate candidate)
@@ -52,7 +53,4 @@ public static class Tells
         var cell = candidate.PlaysIn(ground);
         return (double)cell.Count(play => ground.Outcome[play] == outcome) / cell.Length;
     }
-
-    // How far the likely range of the difference lies from no difference.
-    private static double Clearance(Tell tell) => Math.Max(tell.DifferenceRange.Low, -tell.DifferenceRange.High);
 }

@@ -42,6 +42,43 @@ public static class EffectiveSize
     }
 
     /// <summary>
+    /// Groups made of cells: two observations of a group correlate by <paramref name="inCell"/> in the same cell, by
+    /// <paramref name="acrossCells"/> in different ones. The variance of their weighted sum gives (sum w)² / [S + (C - S) inCell + (G - C) acrossCells], S the sum of w²
+    /// over observations, C and G of squared weights of cells and of groups; with both alike it is <see cref="OfWeightedGroups"/>. Never above the
+    /// number of observations with a weight; 0 for none.
+    /// </summary>
+    /// <param name="groups">For each group the sizes of its cells and the weight of one observation.</param>
+    /// <param name="inCell">Cut to [0, 1].</param>
+    /// <param name="acrossCells">Cut to [0, 1].</param>
+    public static double OfCells(IEnumerable<(IEnumerable<double> Cells, double Weight)> groups, double inCell, double acrossCells)
+    {
+        ArgumentNullException.ThrowIfNull(groups);
+        Domain.Number(inCell);
+        Domain.Number(acrossCells);
+        double sum = 0, squares = 0, cellSquares = 0, groupSquares = 0, count = 0;
+        (IEnumerable<double> Cells, double Weight)[] all = [.. groups];
+        var largest = Largest([.. all.Select(group => group.Weight)]);
+        foreach (var (cells, rawWeight) in all)
+        {
+            var weight = rawWeight / largest;
+            var n = 0.0;
+            foreach (var size in cells)
+            {
+                Domain.NotNegative(size);
+                n += size;
+                cellSquares += size * weight * (size * weight);
+            }
+
+            sum += n * weight;
+            squares += n * weight * weight;
+            groupSquares += n * weight * (n * weight);
+            count += weight > 0 ? n : 0;
+        }
+
+        return sum == 0 ? 0 : Math.Min(count, sum * sum / (squares + ((cellSquares - squares) * Math.Clamp(inCell, 0, 1)) + ((groupSquares - cellSquares) * Math.Clamp(acrossCells, 0, 1))));
+    }
+
+    /// <summary>
     /// One weight per group: (sum w)² / [(1 - rho) sum w² + rho sum W²], W the total weight of a group, sums over observations. Source:
     /// Gabler, Haeder and Lahiri 1999, Survey Methodology 25:105 [from memory].
     /// </summary>

@@ -63,6 +63,61 @@ public sealed record WithinGroupCorrelation(
     /// <param name="cells">The groups of each cell; no observation stands in two cells.</param>
     public static WithinGroupCorrelation Pooled(IEnumerable<IEnumerable<GroupCount>> cells) => Sum(cells, fewestGroups: 2);
 
+    /// <summary>
+    /// Correlation of a group's hits across cells: the same analysis of variance by group alone, of what is left when every cell's own
+    /// share is taken out. Hundreds of trials a group show a group's own level far better than the few in a cell do, but say nothing of what a group does in
+    /// one cell only; <see cref="EffectiveSize.OfCells"/> pays for both. Several tables are pooled, as the values of a mix.
+    /// </summary>
+    /// <param name="tables">Tables of hits: by cell, then by group, the same groups in every cell, none left out.</param>
+    /// <exception cref="ArgumentException">The cells of a table do not hold the same groups.</exception>
+    public static WithinGroupCorrelation AcrossCells(IEnumerable<IReadOnlyList<IReadOnlyList<GroupCount>>> tables)
+    {
+        ArgumentNullException.ThrowIfNull(tables);
+        double between = 0, within = 0, size = 0, withinFreedom = 0;
+        int betweenFreedom = 0, most = 0;
+        foreach (var table in tables)
+        {
+            var groups = table.Count == 0 ? 0 : table[0].Count;
+            if (table.Any(cell => cell.Count != groups))
+            {
+                throw new ArgumentException("Every cell of a table needs the same groups.", nameof(tables));
+            }
+
+            var (left, trials) = (new double[groups], new double[groups]);
+            double squares = 0, all = 0;
+            var cells = 0;
+            foreach (var cell in table.Where(cell => cell.Sum(g => g.Trials) > 0))
+            {
+                var (hits, n) = (cell.Sum(g => g.Hits), cell.Sum(g => g.Trials));
+                for (var g = 0; g < groups; g++)
+                {
+                    left[g] += cell[g].Hits - (cell[g].Trials * hits / n);
+                    trials[g] += cell[g].Trials;
+                }
+
+                squares += hits - (hits * hits / n);
+                all += n;
+                cells++;
+            }
+
+            var used = trials.Count(n => n > 0);
+            most = Math.Max(most, used);
+            if (used < 2)
+            {
+                continue;
+            }
+
+            var ofGroups = left.Zip(trials).Where(g => g.Second > 0).Sum(g => g.First * g.First / g.Second);
+            between += ofGroups;
+            within += Math.Max(0, squares - ofGroups);
+            size += all - (trials.Sum(n => n * n) / all);
+            betweenFreedom += used - 1;
+            withinFreedom += Math.Max(0, all - used - (cells - 1));
+        }
+
+        return new WithinGroupCorrelation(between, within, betweenFreedom, withinFreedom, betweenFreedom == 0 ? 0 : size / betweenFreedom, most);
+    }
+
     private static WithinGroupCorrelation Sum(IEnumerable<IEnumerable<GroupCount>> cells, int fewestGroups)
     {
         ArgumentNullException.ThrowIfNull(cells);

@@ -15,9 +15,11 @@ namespace Tendency.Booklet.Tests.Pages;
 /// Two against a Bear: 5 runs of inside zone each.
 /// </summary>
 /// <remarks>
-/// Worked by hand. Weights 1, 1, 1/4, 1/4. Run share (15 + 15 + 5/4 + 5/4) / (20 + 20 + 5 + 5) = 32.5 / 50 = 65 %, plain 40 of 80. Kish:
-/// 50² / (40 + 40/16) = 2500 / 42.5 = 58.8 plays, Wilson 52–76 %. Power 30 / 32.5 = 92 % of runs, plain 30 of 40; Kish 32.5² / (30 + 10/16) =
-/// 1056.25 / 30.625 = 34.5 runs. Of all plays a game of ours has 20 / 50 = 40 %, plain 25 %.
+/// Worked by hand. Weights 1, 1, 1/4, 1/4. Run share (15 + 15 + 5/4 + 5/4) / (20 + 20 + 5 + 5) = 32.5 / 50 = 65 %, plain 40 of 80. The games differ:
+/// plays of one down correlate by (.8333 - .2056) / (.8333 + 9 x .2056) = .2340 (8, 8, 3, 3 and 7, 7, 2, 2 of ten), of two downs by (1.6667 - .1973) /
+/// (1.6667 + 19 x .1973) = .2713. So plain 80² / (80 + 720 x .2340 + 800 x .2713) = 13.7 plays, Wilson 27–73 %; weighted 50² / (42.5 + 382.5 x .2340 +
+/// 425 x .2713) = 10.1, Wilson 36–86 %; by the weights alone 50² / 42.5 = 58.8. Power 30 / 32.5 = 92 % of runs, plain 30 of 40; by the weights alone
+/// 32.5² / (30 + 10/16) = 34.5 runs, and as each game has one scheme only, hardly more than its two games. Of all plays a game of ours has 20 / 50 = 40 %, plain 25 %.
 /// </remarks>
 public sealed class WeightsPageTests
 {
@@ -31,7 +33,7 @@ public sealed class WeightsPageTests
         var brief = Text("brief");
 
         Assert.Contains("*Games against fronts like ours count more.* A play counts 1 in Ash, 1 in Birch, 0.25 in Cedar, 0.25 in Dogwood.", brief, StringComparison.Ordinal);
-        Assert.Contains("Run share: 50% 40 of 80 (39–61%). Weighted 65%, like 59", brief, StringComparison.Ordinal);
+        Assert.Contains("Run share: 50% 40 of 80 (27–73%). Weighted 65%, like 10", brief, StringComparison.Ordinal);
         Assert.Contains("Page [weights]", brief, StringComparison.Ordinal);
     }
 
@@ -44,7 +46,7 @@ public sealed class WeightsPageTests
         Assert.Contains("*G1 Ash* | 20 | 100% | 20 of 20 | *1* | 25% | 40%", page, StringComparison.Ordinal);
         Assert.Contains("*G3 Cedar* | 20 | 0% | 0 of 20 | *0.25* | 25% | 10%", page, StringComparison.Ordinal);
         Assert.Contains("80 plays count like 59 of equal weight", page, StringComparison.Ordinal);
-        Assert.Contains("= *All plays* | 80 | open dot against 50% | 50% 40 of 80 (39–61%) | 65% / 52–76% / like 59 | +15", page, StringComparison.Ordinal);
+        Assert.Contains("= *All plays* | 80 | open dot against 50% | 50% 40 of 80 (27–73%) | 65% / 36–86% / like 10 | +15", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -61,11 +63,11 @@ public sealed class WeightsPageTests
     [Fact]
     public void Compose_Tables_HaveTheWeightedShareBesideThePlainOne()
     {
-        Assert.Contains("= *All plays* | 80 | open dot against 50% | 50% 40 of 80 (39–61%) | 65% / 52–76% / like 59", Text("down-distance"), StringComparison.Ordinal);
+        Assert.Contains("= *All plays* | 80 | open dot against 50% | 50% 40 of 80 (27–73%) | 65% / 36–86% / like 10", Text("down-distance"), StringComparison.Ordinal);
 
-        // Goodman over two schemes at 31.84 of 34.49: chi-square at 0.05 / 2 is 5.02, Wilson with it 76–98 %.
-        Assert.Contains("*Power* | 30 | tick | 75% 30 of 40 (57–87%) | 92%  76–98%", Text("run-game"), StringComparison.Ordinal);
-        Assert.Contains("Weighted, likely (like 34)", Text("run-game"), StringComparison.Ordinal);
+        // Goodman over two schemes at about 2.4 of 3.2: chi-square at 0.05 / 2 is 5.02, Wilson with it 23–97 %. Weighted the runs are worth two plays.
+        Assert.Contains("*Power* | 30 | tick | 75% 30 of 40 (23–97%) | too few", Text("run-game"), StringComparison.Ordinal);
+        Assert.Contains("Weighted, likely (like 2)", Text("run-game"), StringComparison.Ordinal);
     }
 
     [Fact]

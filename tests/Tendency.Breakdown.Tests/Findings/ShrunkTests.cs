@@ -1,4 +1,5 @@
 using Tendency.Breakdown.Findings;
+using Tendency.Breakdown.Situations;
 
 namespace Tendency.Breakdown.Tests.Findings;
 
@@ -11,7 +12,7 @@ public sealed class ShrunkTests
         var plays = ChartOfCalls.Of(1, ("strong", "none", _ => 9, _ => 1), ("weak", "none", _ => 40, _ => 40));
         const double parent = 40.5 / 81;
 
-        var shrunk = Shrunk.Share(plays, "call", "run", [new TellCondition("back_side", "strong")], 0.95);
+        var shrunk = Shrunk.Share(plays, "call", "run", [new Condition("back_side", ["strong"])], 0.95);
 
         Assert.Equal((9, 10), (shrunk.Tally.Count, shrunk.Tally.Plays));
         Assert.Equal(parent, shrunk.Parent, 12);
@@ -24,7 +25,7 @@ public sealed class ShrunkTests
     {
         var plays = ChartOfCalls.Of(1, ("weak", "none", _ => 40, _ => 40));
 
-        var shrunk = Shrunk.Share(plays, "call", "run", [new TellCondition("back_side", "strong")], 0.95);
+        var shrunk = Shrunk.Share(plays, "call", "run", [new Condition("back_side", ["strong"])], 0.95);
 
         Assert.Equal(shrunk.Parent, shrunk.Share, 12);
         Assert.Equal(0, shrunk.Tally.Plays);

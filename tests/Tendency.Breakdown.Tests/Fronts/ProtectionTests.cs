@@ -1,4 +1,6 @@
 using System.Text;
+using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Fronts.Protections;
@@ -23,7 +25,7 @@ public class ProtectionTests
             A,8,3,8,pass,L,,half slide
             A,9,3,8,run,L,R,
             """;
-        var habits = SlideHabit.Of(ChartText.Plays(chart), 0.95);
+        var habits = Habits(ChartText.Plays(chart));
         Assert.Equal(["all passes", "third down", "third & long"], habits.Select(h => h.Group));
         Assert.All(habits, h => Assert.Equal((5, 4, false), (h.Plays, h.Away, h.IsHabit)));
     }
@@ -36,7 +38,7 @@ public class ProtectionTests
     {
         var log = ChartText.Plays(Chart(away, to));
         var check = FrontCheck.Of(log, FrontBook.BuiltIn, FrontBook.BuiltIn.Fronts, new FrontOptions { Draws = 500 });
-        var plan = RusherPlan.Of(log, check, 0.95)!;
+        var plan = RusherPlan.Of(log, check, new LikelyRanges(log, 0.95))!;
         Assert.StartsWith(sentence, plan.Sentence);
         Assert.Equal("wide nine", plan.Fronts[0].Front);
         Assert.True(plan.Fronts[0].Cost > 0);
@@ -49,17 +51,17 @@ public class ProtectionTests
     {
         var log = ChartText.Plays(Chart(18, 2));
         var check = FrontCheck.Of(log, FrontBook.BuiltIn, FrontBook.BuiltIn.Fronts, new FrontOptions { Draws = 500 });
-        var fronts = RusherPlan.Of(log, check, 0.95)!.Fronts.ToDictionary(f => f.Front, f => f.RushThere);
+        var fronts = RusherPlan.Of(log, check, new LikelyRanges(log, 0.95))!.Fronts.ToDictionary(f => f.Front, f => f.RushThere);
         Assert.Equal((1, -1, 0), (fronts["edge to back"], fronts["five away"], fronts["edge away"]));
     }
 
     [Fact]
     public void Pressure_PassingSituationWithAKnownManSide_IsACandidate()
     {
-        var spots = PressureSpot.Of(ChartText.Plays(Chart(18, 2)), 0.95);
+        var spots = Spots(ChartText.Plays(Chart(18, 2)));
         var spot = spots.Single(s => s.Situation == "third and fourth, 7 and more");
         Assert.Equal((20, RunTo.ToBack, 20, 18), (spot.Passes, spot.ManSide, spot.Plays, spot.Count));
-        Assert.Empty(PressureSpot.Of(ChartText.Plays(Chart(11, 9)), 0.95));
+        Assert.Empty(Spots(ChartText.Plays(Chart(11, 9))));
     }
 
     [Fact]
@@ -67,9 +69,13 @@ public class ProtectionTests
     {
         var log = ChartText.Plays("game,play,down,distance,call\nA,1,1,10,pass\n");
         var check = FrontCheck.Of(log, FrontBook.BuiltIn, FrontBook.BuiltIn.Fronts, new FrontOptions { Draws = 500 });
-        Assert.Null(RusherPlan.Of(log, check, 0.95));
-        Assert.Empty(SlideHabit.Of(log, 0.95));
+        Assert.Null(RusherPlan.Of(log, check, new LikelyRanges(log, 0.95)));
+        Assert.Empty(Habits(log));
     }
+
+    private static IReadOnlyList<SlideHabit> Habits(PlayLog log) => SlideHabit.Of(log, new LikelyRanges(log, 0.95));
+
+    private static IReadOnlyList<PressureSpot> Spots(PlayLog log) => PressureSpot.Of(log, new LikelyRanges(log, 0.95));
 
     private static string Chart(int away, int to)
     {

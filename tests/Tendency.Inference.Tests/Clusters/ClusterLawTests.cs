@@ -36,6 +36,36 @@ public sealed class ClusterLawTests
     }
 
     [Fact]
+    public void EffectiveSize_CellsAlike_IsThatOfGroups() => Law.Holds(
+        Gen.Select(Gen.Int[0, 12].Array[1, 6].Array[1, 8], Gen.Double[0.1, 3].Array[8], Gen.Double[0, 1].Array[2]),
+        300,
+        (groups, weights, rho) =>
+        {
+            var (inCell, across) = (rho[0], rho[1]);
+            (IEnumerable<double> Cells, double Weight)[] sizes = [.. groups.Select((group, g) => (group.Select(n => (double)n), weights[g]))];
+            Assert.Equal(EffectiveSize.OfWeightedGroups(sizes.Select(group => (group.Cells.Sum(), group.Weight)), inCell), EffectiveSize.OfCells(sizes, inCell, inCell), 1e-9);
+            Assert.Equal(EffectiveSize.OfWeightedGroups(sizes.SelectMany(group => group.Cells.Select(n => (n, group.Weight))), inCell), EffectiveSize.OfCells(sizes, inCell, 0), 1e-9);
+            Assert.InRange(EffectiveSize.OfCells(sizes, inCell, across), 0, sizes.Sum(group => group.Cells.Sum()));
+        });
+
+    [Fact]
+    public void Correlation_AcrossOneCell_EqualsThatOfTheCell()
+    {
+        GroupCount[] cell = [new(7, 9), new(2, 8), new(5, 6), new(0, 0)];
+        Assert.Equal(WithinGroupCorrelation.OfOneCell(cell).Estimate!.Value, WithinGroupCorrelation.AcrossCells([[cell]]).Estimate!.Value, 1e-12);
+    }
+
+    [Fact]
+    public void Correlation_CellsOfAGroupGoOppositeWays_ShowsInCellsAndNotAcross()
+    {
+        GroupCount[] one = [new(9, 10), new(1, 10), new(9, 10), new(1, 10)];
+        GroupCount[] other = [new(1, 10), new(9, 10), new(1, 10), new(9, 10)];
+        Assert.True(WithinGroupCorrelation.Pooled([one, other]).Estimate > 0.5);
+        Assert.True(WithinGroupCorrelation.AcrossCells([[one, other]]).Estimate < 0);
+        Assert.True(WithinGroupCorrelation.AcrossCells([[one, one]]).Estimate > 0.5);
+    }
+
+    [Fact]
     public void Correlation_PooledCopies_EqualsOneCell()
     {
         GroupCount[] cell = [new(7, 9), new(2, 8), new(5, 6), new(0, 0)];

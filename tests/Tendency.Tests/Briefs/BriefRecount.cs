@@ -21,22 +21,22 @@ internal sealed partial class BriefRecount(IReadOnlyList<RecountedPlay> rows)
             "Red zone plays run" => [.. plays.Where(play => play.ToGoal <= 20)],
             _ => [.. plays.Where(play => play.Down == 1)],
         };
-        Check(share, of.Count(play => label switch
+        var ofSuccess = label is "Gained enough" or "Third downs converted" or "Long plays, 12+ / 16+";
+        Check(share, of, [.. plays.Where(play => !ofSuccess || play.Success is not null)], play => label switch
         {
             "Gained enough" or "Third downs converted" => play.Success == true,
             "Long plays, 12+ / 16+" => play.IsLong,
             _ => play.Call == "run",
-        }), of.Length, label);
+        }, label);
     }
 
     public void CheckClaim(string sentence, PrintedShare share, string support)
     {
-        var (of, done, line) = Meaning(sentence);
-        var count = of.Count(done);
-        Check(share, count, of.Length, sentence);
+        var (of, done, line, all) = Meaning(sentence);
+        Check(share, of, all, done, sentence);
 
         // No sentence without a range on one side of its line; its verb as strong as the range and no stronger.
-        var (low, _) = Wilson(count, of.Length);
+        var (low, _) = RecountedRange.Of(of, all, done);
         Assert.True(low > line, $"{sentence} {low:F3} against {line:F3}");
         Assert.True(of.Length >= 5, sentence);
         if (sentence.Contains(", they ", StringComparison.Ordinal))
@@ -52,10 +52,10 @@ internal sealed partial class BriefRecount(IReadOnlyList<RecountedPlay> rows)
     }
 
     /// <summary>Numbers of the sentences whose range at a level that pays for every place looked at (Bonferroni) holds the line; "1, 3 and 4".</summary>
-    public string CouldBeLuck(IEnumerable<(string Sentence, PrintedShare Share)> claims, int tried)
+    public string CouldBeLuck(IEnumerable<string> claims, int tried)
     {
         var z = Quantile(1 - (.025 / tried));
-        string[] numbers = [.. claims.Index().Where(claim => Wilson(claim.Item.Share.Count, claim.Item.Share.Plays, z).Low <= Meaning(claim.Item.Sentence).Line).Select(claim => $"{claim.Index + 1}")];
+        string[] numbers = [.. claims.Index().Where(claim => Meaning(claim.Item) is var (of, done, line, all) && RecountedRange.Of(of, all, done, z).Low <= line).Select(claim => $"{claim.Index + 1}")];
         return numbers.Length < 2 ? string.Concat(numbers) : $"{string.Join(", ", numbers[..^1])} and {numbers[^1]}";
     }
 
@@ -72,8 +72,8 @@ internal sealed partial class BriefRecount(IReadOnlyList<RecountedPlay> rows)
         return (of.Count(play => play[name].Length > 0), of.Count());
     }
 
-    /// <summary>The plays a sentence speaks of, what they do there, and the rate it is read against.</summary>
-    private (RecountedPlay[] Of, Func<RecountedPlay, bool> Done, double Line) Meaning(string sentence)
+    /// <summary>The plays a sentence speaks of, what they do there, the rate it is read against, and all plays that answer its question.</summary>
+    private (RecountedPlay[] Of, Func<RecountedPlay, bool> Done, double Line, RecountedPlay[] All) Meaning(string sentence)
     {
         switch (sentence)
         {
@@ -87,11 +87,14 @@ internal sealed partial class BriefRecount(IReadOnlyList<RecountedPlay> rows)
 
         var parts = sentence.TrimEnd('.').Split(", they ");
         var call = parts[1].Contains("throw", StringComparison.Ordinal) ? "pass" : "run";
-        return ([.. plays.Where(Holds(parts[0]))], play => play.Call == call, Rate(plays, play => play.Call == call));
+        return ([.. plays.Where(Holds(parts[0]))], play => play.Call == call, Rate(plays, play => play.Call == call), plays);
     }
 
-    private (RecountedPlay[] Of, Func<RecountedPlay, bool> Done, double Line) Way(Func<RecountedPlay, bool?> same, bool away) =>
-        ([.. plays.Where(play => same(play) is not null)], play => same(play) == !away, .5);
+    private (RecountedPlay[] Of, Func<RecountedPlay, bool> Done, double Line, RecountedPlay[] All) Way(Func<RecountedPlay, bool?> same, bool away)
+    {
+        RecountedPlay[] sided = [.. plays.Where(play => same(play) is not null)];
+        return (sided, play => same(play) == !away, .5, sided);
+    }
 
     private static Func<RecountedPlay, bool> Holds(string when)
     {
@@ -146,11 +149,12 @@ internal sealed partial class BriefRecount(IReadOnlyList<RecountedPlay> rows)
         Assert.All(named, call => Assert.Equal(calls.Count(other => string.Equals(other, call.Groups["call"].Value, StringComparison.OrdinalIgnoreCase)), int.Parse(call.Groups["times"].Value, CultureInfo.InvariantCulture)));
     }
 
-    private static void Check(PrintedShare share, int count, int of, string what)
+    private static void Check(PrintedShare share, RecountedPlay[] of, RecountedPlay[] all, Func<RecountedPlay, bool> done, string what)
     {
-        Assert.Equal((what, count, of), (what, share.Count, share.Plays));
-        Assert.Equal(Whole(100.0 * count / of), share.Percent);
-        var (low, high) = Wilson(count, of);
+        var count = of.Count(done);
+        Assert.Equal((what, count, of.Length), (what, share.Count, share.Plays));
+        Assert.Equal(Whole(100.0 * count / of.Length), share.Percent);
+        var (low, high) = RecountedRange.Of(of, all, done);
         Assert.Equal((Limit(low), Limit(high)), (share.Low, share.High));
     }
 
@@ -159,15 +163,6 @@ internal sealed partial class BriefRecount(IReadOnlyList<RecountedPlay> rows)
         share is > 0 and < .005 ? "<1" : share is < 1 and >= .995 ? ">99" : Whole(100 * share).ToString(CultureInfo.InvariantCulture);
 
     private static int Whole(double percent) => (int)Math.Floor(percent + .5);
-
-    /// <summary>Wilson's score interval at 95% (Wilson 1927, doi:10.1080/01621459.1927.10502953).</summary>
-    private static (double Low, double High) Wilson(int count, int of, double z = 1.959963984540054)
-    {
-        var p = (double)count / of;
-        var middle = (p + (z * z / (2 * of))) / (1 + (z * z / of));
-        var half = z * Math.Sqrt((p * (1 - p) / of) + (z * z / (4.0 * of * of))) / (1 + (z * z / of));
-        return (count == 0 ? 0 : middle - half, count == of ? 1 : middle + half);
-    }
 
     /// <summary>Of the standard normal, by halving; its area by Simpson's rule in steps of a thousandth, good to nine digits.</summary>
     private static double Quantile(double area)

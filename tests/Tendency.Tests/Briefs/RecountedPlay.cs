@@ -35,6 +35,11 @@ internal sealed class RecountedPlay
 
     public bool IsGoalToGo => ToGo >= ToGoal;
 
+    /// <summary>Down and distance, the plays of a game that lie closest.</summary>
+    public string Situation => Down == 1 && IsGoalToGo ? "1 goal"
+        : Down == 1 && ToGo == 10 ? "1 and 10"
+        : $"{Down} {(ToGo <= 3 ? "short" : ToGo <= 6 ? "medium" : ToGo <= 10 ? "long" : "extra long")}";
+
     /// <summary>40, 60 or all of the yards to go; null where a flag or a blank leaves it open.</summary>
     public bool? Success => cells["result"] == "penalty" || cells["penalty_effect"] is "replay" or "offset" || cells["gain"].Length == 0 ? null
         : cells["result"] != "interception"

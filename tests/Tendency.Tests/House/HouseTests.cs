@@ -33,7 +33,7 @@ public partial class HouseTests
     public void FoldersOfPages_UseOnlyThoseBeforeThem()
     {
         const string root = "src/Tendency.Booklet/Pages";
-        string[] first = ["Study", "PageEntry"];
+        string[] first = ["OwnColumns", "Study", "PageEntry"];
         string[] order = ["Counting", "Wording", "Tables", "Pictures", "Cards", "Brief", "Defenses", "Sheets", "Scripts", "SelfScouts"];
         Assert.Empty(Directory.EnumerateDirectories(Path.Combine(Checkout.Root, root)).Select(Path.GetFileName).Except(order));
 
@@ -53,6 +53,19 @@ public partial class HouseTests
             where Array.IndexOf(places, used) > place
             select $"{file}({line.Index + 1}): {places[place]} may not use {used}";
         AssertNone(upward);
+    }
+
+    // A page that made its own range could forget that plays come in games.
+    [Fact]
+    public void Pages_LeaveEveryRangeToOnePlace()
+    {
+        var made =
+            from file in Repository.Sources("src/Tendency.Booklet/Pages")
+            where file != "src/Tendency.Booklet/Pages/Counting/Shares.cs"
+            from line in Repository.Lines(file).Index()
+            where OwnRange().IsMatch(line.Item)
+            select $"{file}({line.Index + 1}): ask the study for the range: {line.Item.Trim()}";
+        AssertNone(made);
     }
 
     [Fact]
@@ -117,6 +130,9 @@ public partial class HouseTests
 
     [GeneratedRegex(@"^\s*(?:(?:public|internal|private|protected|static|sealed|abstract|partial|readonly)\s+)*(?:class|record(?:\s+struct)?|struct|interface|enum)\s+(\w+)")]
     private static partial Regex TypeName();
+
+    [GeneratedRegex(@"\b(OneProportion|Simultaneous|Difference)\.\w|\bEstimate\.Of\b|\b[Tt]ell\.Range\b")]
+    private static partial Regex OwnRange();
 
     [GeneratedRegex(@"(Manager|Helper|Helpers|Util|Utils|Utility|Service|Processor|Data|Info|Impl)$")]
     private static partial Regex VagueName();

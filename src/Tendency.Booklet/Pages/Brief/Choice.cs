@@ -1,3 +1,4 @@
+using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
@@ -15,18 +16,20 @@ internal static class Choice
     // Two claims on the same outcome whose plays overlap by more than this are one finding.
     private const double SamePlays = .5;
 
-    /// <summary>At most five claims. Each passes the dots' test; those come first that pass it still when the search is paid for (Bonferroni over the places tried), weighted by the plays they move.</summary>
-    /// <param name="study">Gives the level.</param>
+    /// <summary>
+    /// At most five claims. Each passes the dots' test; those come first that pass it still when the search is paid for (Bonferroni over the places
+    /// tried), then by the plays they move, small counts leaning on all plays.
+    /// </summary>
+    /// <param name="study">Gives the ranges.</param>
     /// <param name="claims">All that were tried and could be said.</param>
     /// <param name="tried">How many places were looked at.</param>
     public static IReadOnlyList<Claim> Of(Study study, IEnumerable<Claim> claims, int tried)
     {
         var strict = Strict(study, tried);
         var ranked = claims.Where(claim => claim.Share.Lean() == Lean.Above)
-            .Select(claim => (Claim: claim, Strict: Weight(claim, strict), Plain: Weight(claim, study.Level)))
-            .OrderByDescending(claim => claim.Strict).ThenByDescending(claim => claim.Plain);
+            .OrderByDescending(claim => IsSure(claim, strict)).ThenByDescending(claim => study.Moves(claim.Plays, claim.Column, claim.Value, claim.Share.Baseline));
         var chosen = new List<(Claim Claim, HashSet<(string, int?)> Keys)>();
-        foreach (var (claim, _, _) in ranked)
+        foreach (var claim in ranked)
         {
             var keys = Keys(claim.Plays);
             if (chosen.Count < Most
@@ -41,7 +44,7 @@ internal static class Choice
     }
 
     /// <summary>What the search owes its reader: how many places were looked at, which of the sentences that may be luck, what else was sure. Empty where five sentences stand for all of them.</summary>
-    /// <param name="study">Gives the level.</param>
+    /// <param name="study">Gives the ranges.</param>
     /// <param name="chosen">In printing order.</param>
     /// <param name="claims">All that could be said.</param>
     /// <param name="tried">How many places were looked at.</param>
@@ -49,7 +52,7 @@ internal static class Choice
     public static string Note(Study study, IReadOnlyList<Claim> chosen, IEnumerable<Claim> claims, int tried, string places)
     {
         var strict = Strict(study, tried);
-        var weak = chosen.Index().Where(claim => Weight(claim.Item, strict) == 0).Select(claim => Blocks.Figures.Count(claim.Index + 1)).ToArray();
+        var weak = chosen.Index().Where(claim => !IsSure(claim.Item, strict)).Select(claim => Blocks.Figures.Count(claim.Index + 1)).ToArray();
         var again = claims.Count(claim => claim.Share.Lean() == Lean.Above) - chosen.Count;
         string[] said =
         [
@@ -59,13 +62,9 @@ internal static class Choice
         return said.All(words => words.Length == 0) ? "" : $"{Blocks.Figures.Count(tried)} {places} were looked at; {string.Join("; ", said.Where(words => words.Length > 0))}.";
     }
 
-    private static double Strict(Study study, int tried) => 1 - ((1 - study.Level) / Math.Max(1, tried));
+    private static LikelyRanges Strict(Study study, int tried) => study.Ranges.At(1 - ((1 - study.Level) / Math.Max(1, tried)));
 
-    private static double Weight(Claim claim, double level)
-    {
-        var low = Estimate.Of(new Tally(claim.Share.Count, claim.Share.Plays), level).Likely.Low;
-        return Math.Max(0, low - claim.Share.Baseline!.Value) * claim.Share.Plays;
-    }
+    private static bool IsSure(Claim claim, LikelyRanges strict) => strict.Of(claim.Plays, claim.Column, claim.Value).Low > claim.Share.Baseline;
 
     private static bool SaysTheSame(Claim one, HashSet<(string, int?)> keys, Claim other, HashSet<(string, int?)> otherKeys)
     {

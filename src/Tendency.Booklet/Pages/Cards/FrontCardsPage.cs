@@ -1,6 +1,7 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Inference.Intervals;
@@ -56,7 +57,7 @@ internal static class FrontCardsPage
     {
         var all = check.Sample.Runs.Where(run => run.Scheme == card.Run.Scheme).ToArray();
         var sided = all.Count(run => run.RunTo is not null);
-        var share = study.Of(new Tally(all.Length, check.Sample.Runs.Count));
+        var share = study.Of(new Tally(all.Length, check.Sample.Runs.Count), study.Plays.Take([.. check.Sample.Runs.Select(run => run.Row)]), ColumnNames.RunScheme, null);
         return Figures.Evidence(share, "runs") + (sided == 0 ? "" : $"; {Figures.CountOf(all.Count(run => run.RunTo == card.Run.Side), sided)} {card.Side}");
     }
 
@@ -68,11 +69,13 @@ internal static class FrontCardsPage
         return $"{opinion} With film: {Figures.Percent(cell.SuccessAllowed)} gain enough, likely {Figures.Range(new Interval(cell.Low, cell.High))}.";
     }
 
+    private static Share Success(Study study, ChartedRun[] runs, double line) => study.Of(study.Plays.Take([.. runs.Select(run => run.Row)]), ColumnNames.Success, "yes", line);
+
     private static Table Results(Study study, FrontCheck check, FrontCardCell card)
     {
         var judged = card.Film(check).Where(run => run.IsRush && run.Success is not null).ToArray();
-        var film = study.Of(new Tally(judged.Count(run => run.Success == true), judged.Length), check.Expected);
-        var here = study.Of(new Tally(card.Cell.Successes, card.Cell.Plays), check.Expected);
+        var film = Success(study, judged, check.Expected);
+        var here = Success(study, [.. judged.Where(run => run.Front == card.Cell.Front)], check.Expected);
         return new Table(
             [
                 new Column("Gained enough", 0, 72),

@@ -1,9 +1,9 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Fronts.Ledgers;
-using Tendency.Inference.Intervals;
 
 namespace Tendency.Booklet.Pages.Cards;
 
@@ -14,9 +14,10 @@ internal static class LedgerTable
 
     public static Table Of(Study study, FrontCheck check, FrontCardCell card)
     {
-        var hits = Hits(study, card.Ledger, card.Film(check));
+        var film = study.Plays.Take([.. card.Film(check).Select(run => run.Row)]).Where(ColumnNames.Gap, s_letters);
+        var hits = Hits(card.Ledger, film);
         var total = hits.Sum();
-        var ranges = total == 0 ? [] : Simultaneous.Goodman([.. hits.Select(hit => (double)hit)], study.Level);
+        var ranges = study.Ranges.OfMix(hits, film, ColumnNames.Gap);
         return new Table(
             [
                 new Column("Gap", 0, 114),
@@ -39,7 +40,7 @@ internal static class LedgerTable
             .Prepend(TableRow.GroupHead(name, Remark(count)));
 
         Share? Hit(GapFit fit) => fit.Flank == Flank.Play && !fit.Place.IsAdded && fit.Place.Part == 0
-            ? new Share(hits[fit.Place.From], total, total == 0 ? null : ranges[fit.Place.From].ClippedToShare())
+            ? new Share(hits[fit.Place.From], total, total == 0 ? null : ranges[fit.Place.From])
             : null;
     }
 
@@ -47,11 +48,11 @@ internal static class LedgerTable
         $"{Words.Counted(count.Gaps, "gap")}, {Words.Counted(count.Now, "man", "men")} at the snap{(count.Late > count.Now ? $", {Words.Number(count.Late)} with the safety" : "")}";
 
     /// <summary>Charted gaps of the runs, by the gap between linemen; one farther out than the surface reaches counts at its edge.</summary>
-    private static int[] Hits(Study study, GapLedger ledger, IReadOnlyList<ChartedRun> runs)
+    private static int[] Hits(GapLedger ledger, PlayLog runs)
     {
-        var gaps = study.Plays.Category(ColumnNames.Gap);
+        var gaps = runs.Category(ColumnNames.Gap);
         var hits = new int[ledger.Surface.BaseGaps(Flank.Play)];
-        foreach (var gap in runs.Select(run => Array.IndexOf(s_letters, gaps[run.Row])).Where(gap => gap >= 0))
+        foreach (var gap in Enumerable.Range(0, runs.Rows).Select(row => Array.IndexOf(s_letters, gaps[row])))
         {
             hits[Math.Min(gap, hits.Length - 1)]++;
         }

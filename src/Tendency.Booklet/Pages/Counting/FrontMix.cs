@@ -1,3 +1,5 @@
+using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts.Checks;
 
 namespace Tendency.Booklet.Pages.Counting;
@@ -15,6 +17,13 @@ internal static class FrontMix
         var allowed = cells.Sum(cell => Weight(cell) * matrix[front, cell].SuccessAllowed);
         var squares = cells.Sum(cell => Math.Pow(Weight(cell) * (matrix[front, cell].High - matrix[front, cell].Low) / 2, 2));
         return (allowed, Math.Sqrt(squares));
+    }
+
+    /// <summary>Share of their runs with a rated scheme that are of a kind, with some games counted more where they do.</summary>
+    public static WeightedShare OfRuns(this Study study, FrontCheck check, Func<ChartedRun, bool> kind)
+    {
+        var runs = check.Sample.Runs;
+        return study.Ranges.Weighted(study.Plays.Take([.. runs.Select(run => run.Row)]), row => kind(runs[row]), ColumnNames.RunScheme, null, study.Weights);
     }
 
     /// <summary>Schemes by charted runs, most first.</summary>

@@ -1,7 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Counts;
-using Tendency.Inference.Intervals;
 
 namespace Tendency.Booklet.Pages.Counting;
 
@@ -24,18 +23,11 @@ internal sealed record Mix(int Plays, IReadOnlyList<MixPart> Parts, int OtherPla
     {
         var values = CrossTab.Values(plays, column);
         var total = values.Sum(value => value.Count);
-        var ranges = Simultaneous.Goodman([.. values.Select(value => (double)value.Count)], study.Level);
-        var weighted = study.Weights.IsOn ? Weighted(study, plays, column, values) : [];
+        var ranges = study.Ranges.OfMix([.. values.Select(value => value.Count)], plays, column);
+        var weighted = study.Weights.IsOn ? study.Ranges.WeightedMix(plays, column, [.. values.Select(value => value.Value)], study.Weights) : [];
         var listed = values.Count == most + 1 ? values.Count : Math.Min(most, values.Count);
-        var parts = values.Take(listed).Select((value, i) => new MixPart(value.Value, new Share(value.Count, total, ranges[i].ClippedToShare())) { Weighted = weighted.ElementAtOrDefault(i) }).ToArray();
+        var parts = values.Take(listed).Select((value, i) => new MixPart(value.Value, new Share(value.Count, total, ranges[i])) { Weighted = weighted.ElementAtOrDefault(i) }).ToArray();
         return new Mix(total, parts, values.Skip(listed).Sum(value => value.Count), values.Count - listed);
-    }
-
-    private static WeightedShare[] Weighted(Study study, PlayLog plays, string column, IReadOnlyList<(string Value, int Count)> values)
-    {
-        var shares = values.Select(value => study.Weighted(plays, column, value.Value)).ToArray();
-        var ranges = Simultaneous.Goodman([.. shares.Select(share => share.Share * share.EffectivePlays)], study.Level);
-        return [.. shares.Select((share, i) => share with { Likely = ranges[i].ClippedToShare() })];
     }
 
     /// <summary>Right end of an axis that holds every bar, in steps of ten points.</summary>

@@ -27,7 +27,7 @@ internal static class DefenseBriefPage
                 Sentences(study, claims, tried),
                 .. claims.Count == 0 || note.Length == 0 ? [] : (Block[])[Paragraph.Note(note)],
                 new Heading("How good the charts are"),
-                new Paragraph(ChartQuality.Of(study)),
+                new Paragraph(ChartQuality.Of(study) + (EffectiveCounts.InShort(study) is { Length: > 0 } counted ? " " + counted : "")),
             ],
         };
     }
@@ -37,7 +37,7 @@ internal static class DefenseBriefPage
         var plays = ExtraRush.Plays(study);
         if (plays.IsCharted(ColumnNames.Rushers))
         {
-            yield return new KeyFigure("Five or more rush", study.Of(plays, ExtraRush.Name, "yes"));
+            yield return new KeyFigure("Five or more rush", study.Of(plays, OwnColumns.ExtraRush, "yes"));
         }
 
         foreach (var column in new[] { ColumnNames.Front, ColumnNames.Coverage })
@@ -54,7 +54,7 @@ internal static class DefenseBriefPage
             yield return new KeyFigure("Third downs given up", study.Of(plays.Where(ColumnNames.Down, "3"), ColumnNames.Success, "yes"));
         }
 
-        yield return new KeyFigure("Runs they faced", study.Of(study.Runs));
+        yield return new KeyFigure("Runs they faced", study.Of(plays, ColumnNames.Call, "run"));
     }
 
     private static Block Sentences(Study study, IReadOnlyList<Claim> claims, int tried) => claims.Count == 0

@@ -35,21 +35,21 @@ internal static class DefenseClaims
     {
         if (plays.IsCharted(ColumnNames.Rushers))
         {
-            yield return new Called(ExtraRush.Name, "yes", "bring extra rushers", ExtraRush.Usual(study));
+            yield return new Called(OwnColumns.ExtraRush, "yes", "bring extra rushers", ExtraRush.Usual(study));
         }
 
         foreach (var (column, verb) in new[] { (ColumnNames.Front, "line up in"), (ColumnNames.Coverage, "play") })
         {
             foreach (var (value, _) in CrossTab.Values(plays, column).Take(MostCalls))
             {
-                yield return new Called(column, value, $"{verb} {(column == ColumnNames.Front ? Words.Title(value) : Words.Plain(value))}", study.Of(plays, column, value).Value);
+                yield return new Called(column, value, $"{verb} {(column == ColumnNames.Front ? Words.Title(value) : Words.Plain(value))}", CrossTab.Share(plays, column, value).Share);
             }
         }
     }
 
     private static IEnumerable<When> Whens(Study study, PlayLog plays) =>
     [
-        .. DownDistances.Of(study).Where(row => row.Spoken.Length > 0).Select(row => new When("down", "down-distance", $"On {row.Spoken}", ExtraRush.With(row.Plays))),
+        .. DownDistances.Of(study).Where(row => row.Spoken.Length > 0).Select(row => new When("down", "down-distance", $"On {row.Spoken}", row.Plays)),
         .. Looks(plays, ColumnNames.Formation, "formation", value => $"Against {Words.Plain(value)}"),
         .. Looks(plays, ColumnNames.Personnel, "personnel", value => $"Against {value} personnel"),
     ];

@@ -21,7 +21,7 @@ internal static class DefenseRushPage
             return null;
         }
 
-        var five = study.Of(rows[0].Plays, ExtraRush.Name, "yes");
+        var five = study.Of(rows[0].Plays, OwnColumns.ExtraRush, "yes");
         return new Page("rush", "Rush", five.TooFew
             ? $"Too few passes to read a rush: {Figures.CountOf(five)} met five or more."
             : $"Five or more rush on {Figures.Percent(five)} of passes: {Figures.CountOf(five)}, likely {Figures.Range(five)}.")

@@ -14,7 +14,7 @@ internal static class DefenseSituations
 
     public static Page? DownDistance(Study study)
     {
-        var rows = DownDistances.Of(study).Select(row => row with { Plays = ExtraRush.With(row.Plays), Spoken = row.Spoken.Length == 0 ? "" : $"on {row.Spoken}" }).ToArray();
+        var rows = DownDistances.Of(study).Select(row => row with { Spoken = row.Spoken.Length == 0 ? "" : $"on {row.Spoken}" }).ToArray();
         return PageOf(study, "down-distance", "Down and distance", "Situation", rows);
     }
 
@@ -41,8 +41,8 @@ internal static class DefenseSituations
 
     private static string Finding(Study study, Situation[] rows)
     {
-        var said = rows.Where(row => row.Spoken.Length > 0).Select(row => (row.Spoken, Share: ExtraRush.Of(study, row.Plays)))
-            .Where(row => row.Share.Plays >= CallVerdict.FewestPlays).ToArray();
+        var said = rows.Where(row => row.Spoken.Length > 0).Select(row => (row.Spoken, Share: ExtraRush.Of(study, row.Plays), Moves: study.Moves(row.Plays, OwnColumns.ExtraRush, "yes", ExtraRush.Usual(study))))
+            .Where(row => row.Share.Plays >= CallVerdict.FewestPlays).OrderByDescending(row => row.Moves).ToArray();
         var more = said.Where(row => row.Share.Lean() == Lean.Above).Select(row => row.Spoken).ToArray();
         var less = said.Where(row => row.Share.Lean() == Lean.Below).Select(row => row.Spoken).ToArray();
         return more.Length + less.Length == 0

@@ -12,7 +12,7 @@ internal static class DefenseTable
 
     /// <param name="study">Gives the line and the level.</param>
     /// <param name="firstHead">Head of the first column.</param>
-    /// <param name="rows">In printing order; their plays hold <see cref="ExtraRush.Name"/>.</param>
+    /// <param name="rows">In printing order; their plays hold <see cref="OwnColumns.ExtraRush"/>.</param>
     public static Table Of(Study study, string firstHead, IEnumerable<Situation> rows)
     {
         var usual = ExtraRush.Usual(study);

@@ -15,23 +15,23 @@ internal static class FrontPlot
     private const double LowHeight = 150;
 
     /// <summary>The family whose share comes nearest to turning the leader's answer; null where no family is charted.</summary>
-    public static Plot? Of(FrontCheck check)
+    public static Plot? Of(Study study, FrontCheck check)
     {
         var leader = check.Ranking.Ranks[0].Front;
         var turn = check.BreakEvens.Where(even => (even.FrontA == leader || even.FrontB == leader) && even.BreakEvenShare is not null)
             .OrderBy(even => Math.Abs(even.BreakEvenShare!.Value - even.ShareNow)).FirstOrDefault();
         var family = RunFamily.All.First(known => known.Name == (turn?.Family ?? "gap"));
-        var now = check.BreakEvens.FirstOrDefault(even => even.Family == family.Name);
+        var now = study.OfRuns(check, run => family.Holds(run.Scheme));
         var lines = check.Ranking.Ranks.Take(MostLines)
             .Select(rank => (rank.Front, Ends: FrontMix.OfFamily(check.Matrix, check.Matrix.Fronts.Index().First(front => front.Item.Name == rank.Front).Index, family)))
             .Where(line => line.Ends is not null).Select(line => (line.Front, line.Ends!.Value.With, line.Ends!.Value.Without)).ToArray();
         var weighted = check.Matrix.Mix.EffectiveRuns < check.Matrix.Mix.Runs;
-        if (lines.Length == 0 || now is null)
+        if (lines.Length == 0 || now.Tally.Plays == 0)
         {
             return null;
         }
 
-        var most = Math.Clamp(Math.Ceiling(Math.Max(.6, Math.Max(now.High, turn?.BreakEvenShare ?? 0) + .05) * 10) / 10, .6, 1);
+        var most = Math.Clamp(Math.Ceiling(Math.Max(.6, Math.Max(now.Likely.High, turn?.BreakEvenShare ?? 0) + .05) * 10) / 10, .6, 1);
         double At((string Front, double With, double Without) line, double share) => (share * line.With) + ((1 - share) * line.Without);
         var values = lines.SelectMany(line => new[] { At(line, 0), At(line, most) }).ToArray();
         var low = Math.Floor((values.Min() - .01) * 20) / 20;
@@ -43,8 +43,8 @@ internal static class FrontPlot
             $"success each front allows by the share of {FrontVerdict.Family(family.Name)}")
         {
             Lines = [.. lines.Select(line => new PlotLine([0, most], [At(line, 0), At(line, most)], Words.Title(line.Front)) { Winner = line.Front == leader && check.Ranking.HasClearWinner })],
-            Bands = [new PlotBand(now.Low, now.High, Upright: true, $"likely {Figures.Range(new Inference.Intervals.Interval(now.Low, now.High))}")],
-            Rules = [new PlotRule(now.ShareNow, Upright: true, $"now {Figures.Percent(now.ShareNow)}{(weighted ? " weighted" : "")}")],
+            Bands = [new PlotBand(now.Likely.Low, now.Likely.High, Upright: true, $"likely {Figures.Range(now.Likely)}")],
+            Rules = [new PlotRule(now.Share, Upright: true, $"now {Figures.Percent(now.Share)}{(weighted ? " weighted" : "")}")],
             Rings = turn?.BreakEvenShare is { } even && lines.Any(line => line.Front == leader)
                 ? [new PlotRing(even, At(lines.First(line => line.Front == leader), even), $"even at {Figures.Percent(even)}")]
                 : [],

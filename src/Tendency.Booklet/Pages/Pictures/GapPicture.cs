@@ -2,7 +2,6 @@ using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
-using Tendency.Inference.Intervals;
 
 namespace Tendency.Booklet.Pages.Pictures;
 
@@ -39,18 +38,24 @@ internal static class GapPicture
     public static (string Left, string Right) Ways(string side) => side == ColumnNames.RunTo ? ("to back", "away") : ("L", "R");
 
     /// <summary>The large picture: a bar a gap with percent and count above it and whiskers that hold for all eight at once.</summary>
-    public static Diagram Large(Study study, int[] counts, string side)
+    /// <param name="study">Gives the ranges.</param>
+    /// <param name="plays">Runs; those with side and gap charted are drawn.</param>
+    /// <param name="side">run_to (to back, away) or run_side (L, R).</param>
+    public static Diagram Large(Study study, PlayLog plays, string side)
     {
+        var counts = Counts(plays, side);
+        var (near, far) = Ways(side);
+        var sided = plays.Where(side, near, far).Where(ColumnNames.Gap, s_gaps);
         const double Width = 516, Middle = Width / 2, Spacing = 52, Ground = 148, Tallest = 92;
         var line = new LineOfScrimmage(Middle, Ground + 18, Spacing, 8, side == ColumnNames.RunTo);
         var total = counts.Sum();
-        var ranges = Simultaneous.Goodman([.. counts.Select(count => (double)count)], study.Level);
+        var ranges = study.Ranges.OfMix(counts, sided, ColumnNames.Gap);
         var scale = Tallest / Math.Max(.05, ranges.Max(range => range.High));
         var shapes = new List<Shape> { new PathShape([new Spot(Middle, 24), new Spot(Middle, Ground + 4)], 0.8, Dash.Dotted) };
         for (var gap = 0; gap < 8; gap++)
         {
             var x = line.GapAt(gap);
-            var share = new Share(counts[gap], total, ranges[gap].ClippedToShare());
+            var share = new Share(counts[gap], total, ranges[gap]);
             var top = Ground - (share.Value!.Value * scale);
             shapes.Add(new BoxShape(x - 11.5, top, 23, Ground - top, Tone.Dark, 0));
             shapes.Add(new PathShape([new Spot(x - 11.5, top), new Spot(x + 11.5, top)], 1.6));
@@ -62,7 +67,7 @@ internal static class GapPicture
 
         shapes.Add(new PathShape([new Spot(line.GapAt(0) - 22, Ground), new Spot(line.GapAt(7) + 22, Ground)], 0.5));
         shapes.AddRange(line.Shapes(9.5));
-        shapes.AddRange(Heads(study, counts, side, Width));
+        shapes.AddRange(Heads(study, sided, side, Width));
         return new Diagram(Width, line.Bottom, shapes, Description(counts, side));
     }
 
@@ -91,11 +96,11 @@ internal static class GapPicture
         return new Diagram(Width, line.Bottom, shapes, Description(counts, side));
     }
 
-    private static IEnumerable<Shape> Heads(Study study, int[] counts, string side, double width)
+    private static IEnumerable<Shape> Heads(Study study, PlayLog sided, string side, double width)
     {
-        var total = counts.Sum();
-        var left = study.Of(new Breakdown.Counts.Tally(counts[..4].Sum(), total), .5);
-        var right = study.Of(new Breakdown.Counts.Tally(counts[4..].Sum(), total), .5);
+        var (near, far) = Ways(side);
+        var left = study.Of(sided, side, near, .5);
+        var right = study.Of(sided, side, far, .5);
         var (leftName, rightName) = side == ColumnNames.RunTo ? ("To the back's side", "Away from the back") : ("To the left", "To the right");
         yield return new WordShape(6, 10, $"{leftName} {Figures.Percent(left)}", 10.5, Bold: true, Align.Left);
         yield return new WordShape(6, 22, $"{Figures.CountOf(left)}; likely {Figures.Range(left)}", 8.5, Align: Align.Left);

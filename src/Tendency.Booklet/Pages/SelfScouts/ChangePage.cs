@@ -1,7 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
-using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Findings.SelfScouts;
 
@@ -24,7 +23,7 @@ internal static class ChangePage
                 .. chosen.Length == 0 ? [] : (Block[])[new EvidenceList("What gives us away, dearest first", [.. chosen.Select(tell => Of(study, tell))])],
                 new Heading("What is counted"),
                 Paragraph.Note(
-                    "Dearest: snaps a game, times how far it lies from our usual rate, money downs double. Hidden: its range holds our usual rate and no search lists it, "
+                    "Dearest: snaps a game, times how far the share to expect (few plays lean on wider looks) lies from our usual rate, money downs double. Hidden: its range holds our usual rate and no search lists it, "
                     + "the new snaps counted in. On film: the last four games. Do not alternate for its own sake."),
             ],
         };
@@ -45,7 +44,7 @@ internal static class ChangePage
         var look = tell.Tell.Conditions.Count == 0 ? $"On all {tell.Question.Among}" : SituationWords.Of(tell.Tell.Conditions);
         return new Evidence(
             $"{look}: {Words.Plain(SituationWords.Outcome(tell.Question.Outcome, tell.Tell.Outcome))}.",
-            study.Of(new Tally(tell.Tell.Count, tell.Tell.Plays), tell.Tell.BaseShare),
+            study.Of(tell.Plays, tell.Question.Outcome, tell.Tell.Outcome, tell.Tell.BaseShare),
             tell.Question.Among,
             tell.IsHabit ? "even split" : "our usual rate",
             RichText.Strong(SelfTellSentence.BreakInShort(tell)) + $" {SelfTellSentence.PriceInShort(tell)} Counter: {tell.Counter}.")

@@ -1,6 +1,7 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Checks;
@@ -40,7 +41,7 @@ internal static class OwnFrontsPage
 
     private static string Finding(Study study, FilmRow[] totals, Tally all)
     {
-        var apart = totals.Where(row => study.Of(new Tally(row.Successes, row.Plays), all.Share).Differs).ToArray();
+        var apart = totals.Where(row => Gained(study, row, all.Share).Differs).ToArray();
         return apart.Length == 0
             ? $"No front of ours stands apart: runs gained enough on {Figures.CountOf(all.Count, all.Plays)}."
             : Headline.First(
@@ -57,9 +58,11 @@ internal static class OwnFrontsPage
         }
     }
 
+    private static Share Gained(Study study, FilmRow row, double? line) => study.Of(study.Plays.Take([.. row.Rows]), ColumnNames.Success, "yes", line);
+
     private static TableRow RowOf(Study study, FilmRow row, string name, string remark, double? line)
     {
-        var share = study.Of(new Tally(row.Successes, row.Plays), line);
+        var share = Gained(study, row, line);
         return new TableRow(
             name.Length > 0 ? Cells.Name(name, remark) : Cells.Text(remark),
             Cells.Strip(share),

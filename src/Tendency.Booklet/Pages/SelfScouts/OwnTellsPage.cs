@@ -1,7 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
-using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Findings.SelfScouts;
 
@@ -15,7 +14,7 @@ internal static class OwnTellsPage
     public static Page? Compose(Study study, SelfScoutReport report) => report.Tells.Count == 0 ? null
         : new Page("own-tells", "All we give away", Finding(report))
         {
-            Deck = "Dot and bar: share and likely range; tick: our usual rate. Price: snaps a game they guess better. Break: snaps of the next game to call otherwise, and whether that hides the tell on film, thins it or is not enough.",
+            Deck = "Dot and bar: share and likely range; tick: our usual rate. Price: snaps a game they guess better, by the share to expect next time. Break: snaps of the next game to call otherwise, and whether that hides the tell on film, thins it or is not enough.",
             Blocks = [new Table(Columns, [.. report.Tells.GroupBy(t => t.Question.Name).SelectMany(question => Rows(study, question))]) { Caption = "Our tells" }],
         };
 
@@ -44,7 +43,7 @@ internal static class OwnTellsPage
         yield return TableRow.GroupHead(question.Key, tells.Length > MostOfAQuestion ? $"{MostOfAQuestion} of {tells.Length}, dearest first" : "");
         foreach (var tell in tells.Take(MostOfAQuestion))
         {
-            var share = study.Of(new Tally(tell.Tell.Count, tell.Tell.Plays), tell.Tell.BaseShare);
+            var share = study.Of(tell.Plays, tell.Question.Outcome, tell.Tell.Outcome, tell.Tell.BaseShare);
             yield return new TableRow(
                 Cells.Name(
                     tell.Tell.Conditions.Count == 0 ? $"All {tell.Question.Among}" : SituationWords.Of(tell.Tell.Conditions),

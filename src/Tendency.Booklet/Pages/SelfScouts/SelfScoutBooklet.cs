@@ -1,5 +1,6 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Wording;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings.SelfScouts;
 using Tendency.Breakdown.Fronts.Checks;
 
@@ -15,6 +16,7 @@ public static class SelfScoutBooklet
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(report);
+        study = study with { Ranges = new LikelyRanges(ScoutColumns.AddTo(study.Plays), study.Level) };
         Page?[] pages = [ChangePage.Compose(study, report), OwnTellsPage.Compose(study, report), OwnReadabilityPage.Compose(study), OwnFrontsPage.Compose(study, film)];
         return new ScoutingBooklet(
             study.Opponent,

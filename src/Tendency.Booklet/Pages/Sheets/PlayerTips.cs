@@ -66,7 +66,7 @@ public static class PlayerTips
     /// <summary>Counted where the slide leaves a man side: a full slide or a sprint-out leaves none.</summary>
     private static (string Title, Tip Tip)? Slide(Study study)
     {
-        var habits = SlideHabit.Of(study.Plays, study.Level);
+        var habits = SlideHabit.Of(study.Plays, study.Ranges);
         if (habits.Count == 0 || !habits[0].IsHabit)
         {
             return null;

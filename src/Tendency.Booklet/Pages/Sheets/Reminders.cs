@@ -25,17 +25,19 @@ internal static class Reminders
             Way(study, plays, ColumnNames.RunTo, "Runs"),
             Way(study, plays, ColumnNames.SlideTo, "Slide"),
         };
-        var sure = ways.OfType<(string Words, double Clearance)>().OrderByDescending(way => way.Clearance).Select(way => way.Words);
+        var sure = ways.OfType<(string Words, double Lean)>().OrderByDescending(way => way.Lean).Select(way => way.Words);
         return [.. sure.Concat(front is null ? [] : Hurts(study, plays, front)).Take(Most)];
     }
 
-    private static (string Words, double Clearance)? Way(Study study, PlayLog plays, string column, string what)
+    private static (string Words, double Lean)? Way(Study study, PlayLog plays, string column, string what)
     {
-        var away = study.Of(plays.Where(column, "to back", "away"), column, "away", .5);
+        var sided = plays.Where(column, "to back", "away");
+        var away = study.Of(sided, column, "away", .5);
+        var lean = Math.Abs(study.Expected(column, "away", study.Plays.Where(column, "to back", "away"), sided) - .5);
         return away.Lean() switch
         {
-            Lean.Above => ($"{what} away from back {away.Count}/{away.Plays}", away.Clearance()),
-            Lean.Below => ($"{what} to back {away.Plays - away.Count}/{away.Plays}", away.Clearance()),
+            Lean.Above => ($"{what} away from back {away.Count}/{away.Plays}", lean),
+            Lean.Below => ($"{what} to back {away.Plays - away.Count}/{away.Plays}", lean),
             _ => null,
         };
     }

@@ -1,10 +1,10 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
-using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
+using Tendency.Breakdown.Situations;
 
 namespace Tendency.Booklet.Pages.Sheets;
 
@@ -59,9 +59,9 @@ internal static class SheetBack
         {
             new Heading("Formation", "run or pass, by where the back stands") { Bare = true },
             new Table(columns, [.. kept.Select(formation => new TableRow(
-                [Cells.Name(Words.Title(formation.Value)), .. CallCells.Of(study, study.Plays.Where(ColumnNames.Formation, formation.Value), backs)]))]) { RowHeight = 27, Bare = true, Caption = "Run or pass by formation" },
+                [Cells.Name(Words.Title(formation.Value)), .. CallCells.Of(study, new Condition(ColumnNames.Formation, [formation.Value]), backs)]))]) { RowHeight = 27, Bare = true, Caption = "Run or pass by formation" },
         };
-        blocks.Add(Paragraph.Note(ByLuck(study, kept.Select(formation => study.Plays.Where(ColumnNames.Formation, formation.Value)), backs)));
+        blocks.Add(Paragraph.Note(ByLuck(study, kept.Select(formation => new Condition(ColumnNames.Formation, [formation.Value])), backs)));
         if (rest.Length > 0)
         {
             blocks.Add(Paragraph.Note($"Others: {Words.Join(rest.Take(5).Select(formation => $"{Words.Plain(formation.Value)} {formation.Count}"))}{(rest.Length > 5 ? $", {rest.Length - 5} more" : "")}."));
@@ -71,10 +71,10 @@ internal static class SheetBack
     }
 
     /// <summary>How many cells of both sides would look sure were every one of them even: what a sheet of many cells owes its reader.</summary>
-    private static string ByLuck(Study study, IEnumerable<PlayLog> formations, IReadOnlyList<(string Value, string Head)> backs)
+    private static string ByLuck(Study study, IEnumerable<Condition> formations, IReadOnlyList<(string Value, string Head)> backs)
     {
-        var tested = formations.Concat(SheetSituation.Of(study).Select(situation => situation.PlaysOf(study)))
-            .SelectMany(plays => CallCells.Of(study, plays, backs)).OfType<CallCell>().Count(cell => cell.Tone != CallTone.TooFew);
+        var tested = formations.Concat(SheetSituation.Of(study).Select(situation => new Condition(situation.Column, situation.Values)))
+            .SelectMany(situation => CallCells.Of(study, situation, backs)).Count(cell => cell.Tone != CallTone.TooFew);
         var lucky = (int)Math.Ceiling(tested * (1 - study.Level));
         return $"{Words.Figured(tested, "cell")} on both sides hold {Share.FewestPlays} plays or more; were all of them even, about {Words.Number(lucky)} would look sure by luck.";
     }
@@ -110,7 +110,7 @@ internal static class SheetBack
         }
 
         var held = study.Tells.SelectMany(report => report.Tells.Where(tell => tell.HeldUp && tell.Difference > 0 && tell.Outcome != "rpo").Select(tell => (Tell: tell, report.OutcomeColumn)))
-            .OrderByDescending(tell => tell.Tell.DifferenceRange.Low).Take(MostTells).ToArray();
+            .OrderByDescending(tell => tell.Tell.ExpectedDifference).Take(MostTells).ToArray();
         yield return new Heading("Tells that hold", held.Length == 0 ? "" : "count, likely; held out") { Bare = bare };
         if (held.Length == 0)
         {
@@ -123,8 +123,8 @@ internal static class SheetBack
         yield return new Table(
             [new Column("", 0, 128), new Column("", 130, 70, Align.Right)],
             [.. held.Select(found => new TableRow(
-                Cells.Text(SituationWords.Of(found.Tell.Conditions), RichText.Strong($"{Words.Plain(SituationWords.Outcome(found.OutcomeColumn, found.Tell.Outcome))} {Figures.Percent(found.Tell.Share)}")),
-                Cells.Text($"{found.Tell.Count}/{found.Tell.Plays}, {Figures.Range(found.Tell.Range)}", $"out {found.Tell.HeldOutCount}/{found.Tell.HeldOutPlays}")))])
+                Cells.Text(SituationWords.Of(found.Tell.Conditions), RichText.Strong($"{Words.Plain(SituationWords.Outcome(found.OutcomeColumn, found.Tell.Outcome))}, expect {Figures.Percent(found.Tell.ShrunkShare)}")),
+                Cells.Text($"{found.Tell.Count}/{found.Tell.Plays}, {Figures.Range(study.Of(study.Plays.Take([.. found.Tell.Rows]), found.OutcomeColumn, found.Tell.Outcome))}", $"out {found.Tell.HeldOutCount}/{found.Tell.HeldOutPlays}")))])
         { Caption = "Tells that hold" };
     }
 }

@@ -44,11 +44,11 @@ internal static class SheetFoot
     private static List<Block> Rusher(Study study)
     {
         var blocks = new List<Block> { new Heading("Rusher", "where a blocker stands alone") };
-        if (study.Fronts is { } check && RusherPlan.Of(study.Plays, check, study.Level) is { } plan)
+        if (study.Fronts is { } check && RusherPlan.Of(study.Plays, check, study.Ranges) is { } plan)
         {
             blocks.Add(Paragraph.Call(RichText.Strong(plan.Side is null ? "No side is sure." : $"Put him {(plan.Side == RunTo.ToBack ? "on the back’s side" : "away from the back")}.")));
             blocks.Add(new Paragraph($"Slide away from the back on {plan.Habit.Away}/{plan.Habit.Plays} (likely {Figures.Range(plan.Habit.Range)}).", TextStyle.Deck));
-            var spot = PressureSpot.Of(study.Plays, study.Level).FirstOrDefault();
+            var spot = PressureSpot.Of(study.Plays, study.Ranges).FirstOrDefault();
             if (spot is not null)
             {
                 blocks.Add(new Paragraph($"{Words.Capital(spot.Situation)}: {spot.Call} ({spot.Count}/{spot.Plays}).", TextStyle.Deck));

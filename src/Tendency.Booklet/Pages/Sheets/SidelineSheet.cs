@@ -38,7 +38,7 @@ public static class SidelineSheet
 
     private static string Key(Study study)
     {
-        var cell = $"percent of the likelier call over k/n, range at {Figures.Number(study.Level * 100, 0)}%. Sure: the range leaves out an even split.";
+        var cell = $"percent to expect (few plays lean on row and team) over k/n, range at {Figures.Number(study.Level * 100, 0)}%. Sure: it leaves out an even split.";
         return study.Fronts is null or { Sample.Runs.Count: 0 } || study.FrontCard.Count == 0 ? cell
             : $"{cell} Our front{(study.Weights.IsOn ? ", by weighted games" : "")}: {Words.Title(study.FrontCard[0].Front)}, unless the row names another";
     }

@@ -3,6 +3,7 @@ using Tendency.Booklet.Pages.Counting;
 using Tendency.Booklet.Pages.Wording;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Fronts.Checks;
+using Tendency.Breakdown.Situations;
 
 namespace Tendency.Booklet.Pages.Sheets;
 
@@ -62,7 +63,7 @@ internal static class SituationTable
     {
         var plays = situation.PlaysOf(study);
         var cells = new List<Cell> { Cells.Name(situation.Name) };
-        cells.AddRange(CallCells.Of(study, plays, backs));
+        cells.AddRange(CallCells.Of(study, new Condition(situation.Column, situation.Values), backs));
         if (shown.Runs)
         {
             cells.Add(Cells.Counts(Frequent.Values(plays, ColumnNames.RunScheme, Tops)));

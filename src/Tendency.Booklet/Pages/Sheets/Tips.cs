@@ -30,15 +30,16 @@ internal static class Tips
     public static (IReadOnlyList<Tip> Sure, IReadOnlyList<Tip> Leans) Calls(Study study)
     {
         var cues = Cues(study).Where(cue => cue.Plays.Rows >= FewestPlays).ToArray();
-        var strict = study with { Week = study.Week with { Level = 1 - ((1 - study.Level) / Math.Max(1, cues.Length)) } };
+        var strict = study with { Ranges = study.Ranges.At(1 - ((1 - study.Level) / Math.Max(1, cues.Length))) };
         var paid = cues.Where(cue => CallOf(strict, cue.Plays).Share.Differs).Concat(Held(study)).ToArray();
         var sure = Distinct([], Ranked(study, paid));
         return (sure, [.. Distinct(sure, Ranked(study, cues.Except(paid))).Skip(sure.Count)]);
     }
 
-    // What comes most surely stands first; a broad cue waits behind the narrow ones it is made of.
+    // What is most to be expected stands first, few plays leaning on all; a broad cue waits behind the narrow ones it is made of.
     private static IEnumerable<Tip> Ranked(Study study, IEnumerable<Seen> seen) =>
-        seen.Select(cue => TipOf(study, cue)).Where(tip => tip.Share.Differs).OrderByDescending(tip => tip.Share.Likely!.Value.Low);
+        seen.Select(cue => (Tip: TipOf(study, cue), cue.Plays)).Where(cue => cue.Tip.Share.Differs)
+            .OrderByDescending(cue => study.Expected(ColumnNames.Call, cue.Tip.Expect, cue.Plays)).Select(cue => cue.Tip);
 
     private static List<Tip> Distinct(IReadOnlyList<Tip> before, IEnumerable<Tip> tips)
     {
@@ -102,9 +103,9 @@ internal static class Tips
 
     private static (string Call, Share Share) CallOf(Study study, PlayLog plays)
     {
-        var runs = CrossTab.Share(plays, ColumnNames.Call, "run").Count;
-        var passes = CrossTab.Share(plays, ColumnNames.Call, "pass").Count;
-        return (runs >= passes ? "run" : "pass", study.Of(new Tally(Math.Max(runs, passes), runs + passes), .5));
+        var called = plays.Where(ColumnNames.Call, "run", "pass");
+        var call = CrossTab.Share(called, ColumnNames.Call, "run").Share < .5 ? "pass" : "run";
+        return (call, study.Of(called, ColumnNames.Call, call, .5));
     }
 
     /// <summary>"most often inside zone away from the back, 14".</summary>

@@ -11,7 +11,7 @@ internal static class DownDistances
     /// <summary>All plays, first downs, then second and third by distance, fourth; rows that never occurred stay, for a plan needs to know that too.</summary>
     public static IEnumerable<Situation> Of(Study study)
     {
-        var plays = study.Plays;
+        var plays = study.Ranges.Plays;
         var limits = study.Week.Boundaries;
         yield return Situation.Total(plays);
         yield return new Situation("1st & 10", "", plays.Where(ColumnNames.DownDistance, "1 & 10")) { Spoken = "first and 10" };

@@ -1,6 +1,7 @@
 using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages.Counting;
 using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Charts.Columns;
 
 namespace Tendency.Booklet.Pages.Wording;
 
@@ -14,11 +15,11 @@ internal static class CallFinding
     public static string Of(Study study, IEnumerable<Situation> rows, string none)
     {
         var said = rows.Where(row => row.Spoken.Length > 0)
-            .Select(row => (row.Spoken, Verdict: CallVerdict.Of(study, row.Plays), row.Plays.Rows))
+            .Select(row => (row.Spoken, Verdict: CallVerdict.Of(study, row.Plays), row.Plays))
             .Where(row => row.Verdict.Doing is not null)
             .GroupBy(row => row.Verdict.Doing!)
-            .Select(group => (Doing: group.Key, Rows: group.OrderByDescending(row => Weight(row.Verdict, row.Rows)).ToArray()))
-            .OrderByDescending(group => group.Rows.Sum(row => Weight(row.Verdict, row.Rows)))
+            .Select(group => (Doing: group.Key, Rows: group.Select(row => (row.Spoken, Moves: Moves(study, row.Verdict, row.Plays))).OrderByDescending(row => row.Moves).ToArray()))
+            .OrderByDescending(group => group.Rows.Sum(row => row.Moves))
             .ToArray();
         if (said.Length == 0)
         {
@@ -40,6 +41,8 @@ internal static class CallFinding
             : $"No sure run or pass lean {spoken}: {Figures.Percent(run)} run, likely {Figures.Range(run)}.";
     }
 
-    // Frequent and sure first: the plays that the sure part of the lean moves.
-    private static double Weight(CallVerdict verdict, int plays) => plays * Math.Max(verdict.Run.Clearance(), verdict.Pass.Clearance());
+    // Frequent and clear first; what leans at all the ranges say.
+    private static double Moves(Study study, CallVerdict verdict, PlayLog plays) => verdict.DoingRun is not null
+        ? study.Moves(plays, ColumnNames.Call, "run", study.Runs.Share)
+        : study.Moves(plays, ColumnNames.Call, "pass", study.Passes.Share);
 }

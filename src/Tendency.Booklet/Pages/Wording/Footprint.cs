@@ -17,6 +17,7 @@ internal static class Footprint
     /// <summary>"Sat 21 Nov".</summary>
     public static string Day(DateOnly date) => date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 
-    /// <summary>"“Likely” = 95% interval".</summary>
-    public static string LikelyMeans(Study study) => $"“Likely” = {Figures.Number(study.Level * 100, study.Level * 100 % 1 > 1e-9 ? 1 : 0)}% interval";
+    /// <summary>"“Likely” = 95% interval; it counts that plays come in games".</summary>
+    public static string LikelyMeans(Study study) =>
+        $"“Likely” = {Figures.Number(study.Level * 100, study.Level * 100 % 1 > 1e-9 ? 1 : 0)}% interval{(study.Games.Count > 1 ? "; it counts that plays come in games" : "")}";
 }

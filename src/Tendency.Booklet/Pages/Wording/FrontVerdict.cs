@@ -1,4 +1,5 @@
 using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
 using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Checks;
 
@@ -38,7 +39,7 @@ internal static class FrontVerdict
         : $"With passes {(card[0].Front == onRuns ? "the same" : Words.Title(card[0].Front))}, in {Figures.Number(card[0].Sure * 100, 0)} of 100 re-draws.";
 
     /// <summary>When the answer turns: said only for a share the charts could hold. Empty where none of the families turns it.</summary>
-    public static string Turn(FrontCheck check)
+    public static string Turn(Study study, FrontCheck check)
     {
         var first = check.Ranking.Ranks[0].Front;
         if (Nearest(check) is not { } turn)
@@ -48,10 +49,9 @@ internal static class FrontVerdict
 
         var other = turn.FrontA == first ? turn.FrontB : turn.FrontA;
         var weighted = check.Matrix.Mix.EffectiveRuns < check.Matrix.Mix.Runs;
-        var now = weighted ? $"{Figures.Percent(turn.ShareNow)} weighted" : Figures.Percent(turn.ShareNow);
-        var range = Figures.Range(new Inference.Intervals.Interval(turn.Low, turn.High));
+        var now = study.OfRuns(check, run => RunFamily.All.First(family => family.Name == turn.Family).Holds(run.Scheme));
         var rises = turn.BetterAbove != first;
-        return $"{Words.Title(first)} allows less than {Words.Title(other)} until {Family(turn.Family)} {(rises ? "pass" : "fall under")} {Figures.Percent(turn.BreakEvenShare!.Value)} of runs; they are at {now}, likely {range}{(weighted ? $" (plain {Figures.Percent(turn.ShareAlike)})" : "")}.";
+        return $"{Words.Title(first)} allows less than {Words.Title(other)} until {Family(turn.Family)} {(rises ? "pass" : "fall under")} {Figures.Percent(turn.BreakEvenShare!.Value)} of runs; they are at {Figures.Percent(now.Share)}{(weighted ? " weighted" : "")}, likely {Figures.Range(now.Likely)}{(weighted ? $" (plain {Figures.Percent(turn.ShareAlike)})" : "")}.";
     }
 
     /// <summary>How sure that share is: by their mix alone, by the ratings before film, and with what each front allows in doubt as well.</summary>

@@ -1,9 +1,8 @@
 using System.Globalization;
-using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Situations;
-using Tendency.Inference.Shrinkage;
+using Tendency.Inference.Intervals;
 
 namespace Tendency.Breakdown.Findings.Reviews;
 
@@ -26,8 +25,9 @@ public sealed record SavedFindings(
     public static SavedFindings Of(StudiedPlays studied, IReadOnlyList<TellReport> tells, IReadOnlyList<SavedFront> fronts, DateOnly? chartedTo, double level)
     {
         var plays = studied.Plays;
-        var claims = tells.SelectMany(report => report.Tells.Select(tell => SavedClaim.Of(tell, report.OutcomeColumn)))
-            .Concat(s_tables.SelectMany(column => Table(plays, column, level)).DistinctBy(row => row.Plays).Select(row => row.Claim))
+        var ranges = new LikelyRanges(plays, level);
+        var claims = tells.SelectMany(report => report.Tells.Select(tell => SavedClaim.Of(tell, report.OutcomeColumn, ranges.Of(plays.Take([.. tell.Rows]), report.OutcomeColumn, tell.Outcome))))
+            .Concat(s_tables.SelectMany(column => Table(ranges, column)).DistinctBy(row => row.Plays).Select(row => row.Claim))
             .DistinctBy(claim => claim.Key);
         return new SavedFindings(
             studied.Subject,
@@ -41,18 +41,20 @@ public sealed record SavedFindings(
     }
 
     /// <summary>Claims of one table, each with the plays it speaks of: two columns that set the same plays apart make one claim.</summary>
-    private static IEnumerable<(SavedClaim Claim, string Plays)> Table(PlayLog plays, string column, double level)
+    private static IEnumerable<(SavedClaim Claim, string Plays)> Table(LikelyRanges ranges, string column)
     {
+        var plays = ranges.Plays;
         var words = plays.Category(column);
         foreach (var row in CrossTab.Count(plays, [column], ColumnNames.Call).Where(row => row.Tally.Plays >= FewestPlays && row.Tally.Share > MoreOftenThanNot))
         {
             var usual = CrossTab.Share(plays, ColumnNames.Call, row.Outcome).Share ?? 0;
-            var estimate = Estimate.Of(row.Tally, level);
-            if (estimate.Likely.Low > usual)
+            var here = plays.Where(column, row.By[0]);
+            var likely = ranges.Of(here, ColumnNames.Call, row.Outcome);
+            if (likely.Low > usual)
             {
+                var expected = Shrunk.Share([plays, here], ColumnNames.Call, row.Outcome, ranges.Level).Share;
                 var claim = new SavedClaim(
-                    [new TellCondition(column, row.By[0])], ColumnNames.Call, row.Outcome, row.Tally.Plays, row.Tally.Count, estimate.Likely.Low, estimate.Likely.High,
-                    usual, SavedClaim.Shrunk(row.Tally, usual));
+                    [new TellCondition(column, row.By[0])], ColumnNames.Call, row.Outcome, row.Tally.Plays, row.Tally.Count, likely.Low, likely.High, usual, expected);
                 yield return (claim, string.Join(' ', Enumerable.Range(0, plays.Rows).Where(play => words[play] == row.By[0])));
             }
         }
@@ -76,12 +78,9 @@ public sealed record SavedClaim(
     /// <summary>"Wing, back strong: run".</summary>
     public string Words => $"{SituationWords.Of(Conditions)}: {SituationWords.Outcome(Column, Outcome)}";
 
-    public static SavedClaim Of(Tell tell, string column) => new(
-        tell.Conditions, column, tell.Outcome, tell.Plays, tell.Count, tell.Range.Low, tell.Range.High, tell.BaseShare, tell.ShrunkShare);
-
-    /// <summary>The usual rate counts like a dozen plays.</summary>
-    internal static double Shrunk(Tally tally, double usual) =>
-        (tally.Count + (BackOff.UsualStrength * usual)) / (tally.Plays + BackOff.UsualStrength);
+    /// <param name="likely">The range that the pages print.</param>
+    public static SavedClaim Of(Tell tell, string column, Interval likely) => new(
+        tell.Conditions, column, tell.Outcome, tell.Plays, tell.Count, likely.Low, likely.High, tell.BaseShare, tell.ShrunkShare);
 }
 
 /// <summary>What a front of ours was expected to allow.</summary>

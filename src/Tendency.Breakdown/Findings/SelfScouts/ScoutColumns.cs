@@ -4,7 +4,7 @@ using static Tendency.Breakdown.Charts.Columns.ColumnNames;
 namespace Tendency.Breakdown.Findings.SelfScouts;
 
 /// <summary>Dimensions a staff reads us by that no single chart column holds.</summary>
-internal static class ScoutColumns
+public static class ScoutColumns
 {
     /// <summary>Whether more than four came, or an extra man from one side.</summary>
     public const string Pressure = "pressure";

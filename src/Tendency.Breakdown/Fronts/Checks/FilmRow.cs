@@ -10,6 +10,9 @@ namespace Tendency.Breakdown.Fronts.Checks;
 /// <param name="Yards">Mean gain; null without one.</param>
 public sealed record FilmRow(string Front, string RunScheme, RunTo? Side, int Plays, int Successes, Interval Success, double? Yards)
 {
+    /// <summary>Rows of the runs in the log they were sampled from.</summary>
+    public IReadOnlyList<int> Rows { get; init; } = [];
+
     /// <summary>Each charted front's total, most plays first, followed by its schemes and sides.</summary>
     public static IReadOnlyList<FilmRow> Of(RunSample sample, double level)
     {
@@ -30,6 +33,7 @@ public sealed record FilmRow(string Front, string RunScheme, RunTo? Side, int Pl
         var successes = runs.Count(r => r.Success == true);
         var gains = runs.Where(r => r.Gain is not null).Select(r => r.Gain!.Value).ToArray();
         return new FilmRow(
-            front, scheme, side, runs.Length, successes, OneProportion.Wilson(successes, runs.Length, level), gains.Length == 0 ? null : gains.Average());
+            front, scheme, side, runs.Length, successes, OneProportion.Wilson(successes, runs.Length, level), gains.Length == 0 ? null : gains.Average())
+        { Rows = [.. runs.Select(r => r.Row)] };
     }
 }

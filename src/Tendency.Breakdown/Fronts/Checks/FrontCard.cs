@@ -7,7 +7,7 @@ using Tendency.Inference.Intervals;
 namespace Tendency.Breakdown.Fronts.Checks;
 
 /// <summary>One line of the front card by situation.</summary>
-/// <param name="RunShare">Their run share here, with its Wilson interval.</param>
+/// <param name="RunShare">Their run share here, of runs and passes, with its range.</param>
 /// <param name="TopRuns">Their commonest runs here, with counts.</param>
 /// <param name="Front">The front that allows least over runs and passes in their present share.</param>
 /// <param name="Sure">Chance that it is the best of the plan here.</param>
@@ -28,7 +28,7 @@ public sealed record FrontCardLine(
 /// <summary>The coordinator's card: situation, their call odds, our front, how sure, second choice.</summary>
 /// <remarks>
 /// A pass is one more part of the mix: a front's success allowed on it is their pass success less rush step x rush rating, which may be a point off.
-/// Situations lean on the whole mix by eight plays, the usual weight for thin cells.
+/// Situations lean on the whole mix by eight plays, run schemes and passes alike: the usual weight for thin cells.
 /// </remarks>
 public static class FrontCard
 {
@@ -47,9 +47,10 @@ public static class FrontCard
 
         var runs = check.Matrix.Rates;
         var all = runs.With([.. check.Passes.Select(pass => (pass.Weights.Beta, pass.Weights.Alpha))]);
+        var ranges = new LikelyRanges(log, options.Level);
         foreach (var situation in situations)
         {
-            if (Line(log, situation, check, (runs, all), options) is { } line)
+            if (Line(log, situation, check, (runs, all), ranges, options) is { } line)
             {
                 lines.Add(line);
             }
@@ -58,12 +59,12 @@ public static class FrontCard
         return lines;
     }
 
-    private static FrontCardLine? Line(PlayLog log, CardSituation situation, FrontCheck check, (RateTables Runs, RateTables All) rates, FrontOptions options)
+    private static FrontCardLine? Line(PlayLog log, CardSituation situation, FrontCheck check, (RateTables Runs, RateTables All) rates, LikelyRanges ranges, FrontOptions options)
     {
         var calls = log.Category(ColumnNames.Call);
-        var rows = Enumerable.Range(0, log.Rows).Where(situation.Holds).ToArray();
+        var rows = Enumerable.Range(0, log.Rows).Where(r => situation.Holds(r) && calls[r] is "run" or "pass").ToArray();
         var runs = rows.Count(r => calls[r] == "run");
-        var passes = rows.Count(r => calls[r] == "pass");
+        var passes = rows.Length - runs;
         if (runs + passes == 0)
         {
             return null;
@@ -71,13 +72,7 @@ public static class FrontCard
 
         var here = check.Sample.Runs.Where(r => situation.Holds(r.Row)).ToArray();
         var mix = RunMix.Of(here, check.Sample.Runs, CardSituation.PriorPlays, check.Matrix.Mix, options.Weights);
-        var games = log.Category(ColumnNames.Game);
-        var weighted = options.Weights.Share(
-            rows.Where(r => calls[r] is "run" or "pass").GroupBy(r => games[r], StringComparer.Ordinal)
-                .Select(game => (game.Key, new Tally(game.Count(r => calls[r] == "run"), game.Count()))),
-            0,
-            options.Level);
-        var ranking = Ranking(check, rates.All, mix, weighted, options);
+        var ranking = Ranking(check, rates.All, mix, Leaning(log, log.Take(rows), options), options);
         var onRuns = FrontRanking.Of([.. check.Matrix.Fronts.Select(f => f.Name)], rates.Runs, mix.Posterior.Weights, options, options.CardDraws).Ranks[0];
         var first = ranking.Ranks[0];
         var second = ranking.Ranks.Skip(1).FirstOrDefault();
@@ -87,7 +82,7 @@ public static class FrontCard
             runs + passes,
             runs,
             (double)runs / (runs + passes),
-            OneProportion.Wilson(runs, runs + passes, options.Level),
+            ranges.Of(log.Take(rows), ColumnNames.Call, "run"),
             [.. top.Where(t => t.Plays > 0).OrderByDescending(t => t.Plays).Take(MostRuns)],
             first.Front,
             first.SuccessAllowed,
@@ -97,20 +92,28 @@ public static class FrontCard
             second is null ? 0 : second.SuccessAllowed - first.SuccessAllowed,
             onRuns.Front,
             onRuns.ProbabilityBest)
-        { Weighted = weighted };
+        { Weighted = ranges.Weighted(log.Take(rows), ColumnNames.Call, "run", options.Weights) };
     }
 
-    private static FrontRanking Ranking(FrontCheck check, RateTables rates, RunMix mix, WeightedShare calls, FrontOptions options)
+    // As run schemes do: the share of runs among all runs and passes counts like eight plays more.
+    private static (double Runs, double Passes) Leaning(PlayLog log, PlayLog here, FrontOptions options)
     {
-        // The runs' part of the mix is scaled to the run calls, then passes stand beside it: one Dirichlet over all calls.
+        var usual = options.Weights.Share(log.Where(ColumnNames.Call, "run", "pass"), ColumnNames.Call, "run", options.Level).Share;
+        var calls = options.Weights.Share(here, ColumnNames.Call, "run", options.Level);
         var (runs, passes) = options.Weights.IsOn
             ? (calls.Share * calls.EffectivePlays, (1 - calls.Share) * calls.EffectivePlays)
             : (calls.Tally.Count, calls.Tally.Plays - calls.Tally.Count);
-        var scale = (runs + 0.5) / mix.Posterior.Total;
+        return (runs + (CardSituation.PriorPlays * usual), passes + (CardSituation.PriorPlays * (1 - usual)));
+    }
+
+    private static FrontRanking Ranking(FrontCheck check, RateTables rates, RunMix mix, (double Runs, double Passes) calls, FrontOptions options)
+    {
+        // The runs' part of the mix is scaled to the run calls, then passes stand beside it: one Dirichlet over all calls.
+        var scale = (calls.Runs + 0.5) / mix.Posterior.Total;
         return FrontRanking.Of(
             [.. check.Matrix.Fronts.Select(f => f.Name)],
             rates,
-            [.. mix.Posterior.Weights.Select(w => w * scale), passes + 0.5],
+            [.. mix.Posterior.Weights.Select(w => w * scale), calls.Passes + 0.5],
             options,
             options.CardDraws);
     }

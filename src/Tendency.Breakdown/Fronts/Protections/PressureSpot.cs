@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Inference.Intervals;
 
@@ -8,8 +9,9 @@ namespace Tendency.Breakdown.Fronts.Protections;
 /// <summary>A situation in which four rushers with one extra man at the man side are worth a call: they pass, and the man side is known.</summary>
 /// <param name="PassShare">Share of passes among runs and passes.</param>
 /// <param name="ManSide">The side of the back where a blocker stands alone.</param>
-/// <param name="ManSideRange">Wilson interval of its share.</param>
-public sealed record PressureSpot(string Situation, int Passes, double PassShare, RunTo ManSide, int Plays, int Count, Interval ManSideRange)
+/// <param name="ManSideRange">Range of its share.</param>
+/// <param name="Expected">The share to go by, leaning on all passes with a man side: what spots are ranked by.</param>
+public sealed record PressureSpot(string Situation, int Passes, double PassShare, RunTo ManSide, int Plays, int Count, Interval ManSideRange, double Expected)
 {
     private const double MostlyPass = 0.5;
     private const int FewestPlays = 8;
@@ -19,8 +21,8 @@ public sealed record PressureSpot(string Situation, int Passes, double PassShare
         ? "add the linebacker on the back's side, drop the end away"
         : "add the linebacker away from the back, drop the end on his side";
 
-    /// <summary>Situations of the front card that are mostly passes and whose man side's interval leaves out an even split, the surest first.</summary>
-    public static IReadOnlyList<PressureSpot> Of(PlayLog log, double level)
+    /// <summary>Situations of the front card that are mostly passes and whose man side's range leaves out an even split, the highest expected share first.</summary>
+    public static IReadOnlyList<PressureSpot> Of(PlayLog log, LikelyRanges ranges)
     {
         var calls = log.Category(ColumnNames.Call);
         var slides = SlideHabit.ManSides(log);
@@ -35,7 +37,7 @@ public sealed record PressureSpot(string Situation, int Passes, double PassShare
                 continue;
             }
 
-            var habit = SlideHabit.Count(log, situation.Name, here, level);
+            var habit = SlideHabit.Count(log, situation.Name, here, ranges);
             if (habit.IsHabit)
             {
                 var toBack = habit.ShareAway > 0.5;
@@ -47,10 +49,11 @@ public sealed record PressureSpot(string Situation, int Passes, double PassShare
                     toBack ? RunTo.ToBack : RunTo.Away,
                     here.Length,
                     count,
-                    OneProportion.Wilson(count, here.Length, level)));
+                    toBack ? habit.Range : new Interval(1 - habit.Range.High, 1 - habit.Range.Low),
+                    toBack ? habit.Expected : 1 - habit.Expected));
             }
         }
 
-        return [.. spots.OrderByDescending(s => s.ManSideRange.Low)];
+        return [.. spots.OrderByDescending(s => s.Expected)];
     }
 }

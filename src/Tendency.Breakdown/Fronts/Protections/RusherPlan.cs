@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Fronts.Checks;
 
 namespace Tendency.Breakdown.Fronts.Protections;
@@ -16,7 +17,7 @@ public sealed record RusherFront(string Front, double RushThere, double SuccessA
 public sealed record RusherPlan(SlideHabit Habit, RunTo? Side, IReadOnlyList<RusherFront> Fronts, string Sentence)
 {
     /// <returns>Null when no slide is charted.</returns>
-    public static RusherPlan? Of(PlayLog log, FrontCheck check, double level)
+    public static RusherPlan? Of(PlayLog log, FrontCheck check, LikelyRanges ranges)
     {
         var rows = SlideHabit.ManSides(log);
         if (rows.Length == 0)
@@ -24,7 +25,7 @@ public sealed record RusherPlan(SlideHabit Habit, RunTo? Side, IReadOnlyList<Rus
             return null;
         }
 
-        var habit = SlideHabit.Count(log, "all passes", rows, level);
+        var habit = SlideHabit.Count(log, "all passes", rows, ranges);
         RunTo? side = !habit.IsHabit ? null : habit.ShareAway > 0.5 ? RunTo.ToBack : RunTo.Away;
         var fronts = Rushing(check, side ?? RunTo.ToBack, BackIsStrong(log, rows));
         return new RusherPlan(habit, side, fronts, Say(habit, side, fronts));

@@ -1,5 +1,7 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
+using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Findings;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Breakdown.Fronts.Protections;
@@ -7,8 +9,9 @@ namespace Tendency.Breakdown.Fronts.Protections;
 /// <summary>Which way their line slides from the back in one group of passes.</summary>
 /// <param name="Plays">Passes with a slide that leaves a man side, the back offset and both charted.</param>
 /// <param name="Away">Slides away from the back: the man side, where a blocker stands alone with the back, is his.</param>
-/// <param name="Range">Wilson interval of the share away.</param>
-public sealed record SlideHabit(string Group, int Plays, int Away, Interval Range)
+/// <param name="Range">Range of the share away.</param>
+/// <param name="Expected">The share away to go by: one group of few passes leans on all of them.</param>
+public sealed record SlideHabit(string Group, int Plays, int Away, Interval Range, double Expected)
 {
     private const int MostFormations = 6;
     private const int FewestPlays = 5;
@@ -19,7 +22,7 @@ public sealed record SlideHabit(string Group, int Plays, int Away, Interval Rang
     public bool IsHabit => !Range.Contains(0.5);
 
     /// <summary>All such passes, then by down, by distance on third down, by the back's side and by formation.</summary>
-    public static IReadOnlyList<SlideHabit> Of(PlayLog log, double level)
+    public static IReadOnlyList<SlideHabit> Of(PlayLog log, LikelyRanges ranges)
     {
         var rows = ManSides(log);
         var downs = log.Category(ColumnNames.Down);
@@ -32,7 +35,7 @@ public sealed record SlideHabit(string Group, int Plays, int Away, Interval Rang
             var here = rows.Where(holds).ToArray();
             if (here.Length >= FewestPlays)
             {
-                habits.Add(Count(log, group, here, level));
+                habits.Add(Count(log, group, here, ranges));
             }
         }
 
@@ -68,10 +71,11 @@ public sealed record SlideHabit(string Group, int Plays, int Away, Interval Rang
             calls[r] == "pass" && slides[r].Length > 0 && protections[r] is not ("full slide" or "sprint pro" or "screen pro"))];
     }
 
-    internal static SlideHabit Count(PlayLog log, string group, int[] rows, double level)
+    internal static SlideHabit Count(PlayLog log, string group, int[] rows, LikelyRanges ranges)
     {
-        var slides = log.Category(ColumnNames.SlideTo);
-        var away = rows.Count(r => slides[r] == RunToWords.Away);
-        return new SlideHabit(group, rows.Length, away, OneProportion.Wilson(away, rows.Length, level));
+        var here = log.Take(rows);
+        var away = CrossTab.Share(here, ColumnNames.SlideTo, RunToWords.Away);
+        var expected = Shrunk.Share([log.Take(ManSides(log)), here], ColumnNames.SlideTo, RunToWords.Away, ranges.Level).Share;
+        return new SlideHabit(group, rows.Length, away.Count, ranges.Of(here, ColumnNames.SlideTo, RunToWords.Away), expected);
     }
 }

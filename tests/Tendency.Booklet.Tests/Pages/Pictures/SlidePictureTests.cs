@@ -14,7 +14,7 @@ public class SlidePictureTests
     [InlineData(15, 15, true, "slide")]
     public void Of_Habit_ShowsBothSidesAndTheArrowOfTheSlide(int away, int plays, bool hasArrow, string words)
     {
-        var habit = new SlideHabit("back weak", plays, away, OneProportion.Wilson(away, plays, .95));
+        var habit = new SlideHabit("back weak", plays, away, OneProportion.Wilson(away, plays, .95), (double)away / plays);
         var picture = SlidePicture.Of(habit, new Share(away, plays, habit.Range, .5), 1);
 
         var said = picture.Shapes.OfType<WordShape>().Select(word => word.Text).ToArray();
