@@ -31,7 +31,7 @@ internal sealed record WeekWeights(GameWeights Games, IReadOnlyList<Problem> Pro
 
     private static (GameWeights Weights, string Refusal) LikeOurs(ChartedWeek week, StudiedPlays whole)
     {
-        var ours = FrontPlan.Open(week.Folder);
+        var book = FrontPlan.Open(week.Folder).Book;
         if (whole.Unit == Unit.Defense)
         {
             return (GameWeights.Equal, "A defense's own fronts are studied here: only an offense meets defenses like ours.");
@@ -42,13 +42,19 @@ internal sealed record WeekWeights(GameWeights Games, IReadOnlyList<Problem> Pro
             return (GameWeights.Equal, "The plan names no fronts: write fronts = [\"over\", \"under\"] under [plan] in the week file.");
         }
 
+        // Not the plan's own fallback to every front there is: then every game would be like ours.
+        var plan = book.Plan(week.Week.Fronts).Fronts.Select(front => front.Name).ToHashSet(StringComparer.Ordinal);
+        if (plan.Count == 0)
+        {
+            return (GameWeights.Equal, $"No front of our plan is one we know: {Listed(week.Week.Fronts)}.");
+        }
+
         if (!whole.Plays.IsCharted(ColumnNames.Front))
         {
             return (GameWeights.Equal, "front is not charted.");
         }
 
-        var plan = ours.Fronts.Select(front => front.Name).ToHashSet(StringComparer.Ordinal);
-        var like = GameWeights.LikeOurs(whole.Plays, front => ours.Book.Front(front) is { } known && plan.Contains(known.Name));
+        var like = GameWeights.LikeOurs(whole.Plays, front => book.Front(front) is { } known && plan.Contains(known.Name));
         return like.IsOn
             ? (like, "")
             : (like, $"None of the fronts charted is in our plan. Charted: {Listed(CrossTab.Values(whole.Plays, ColumnNames.Front).Select(front => front.Value))}. Our plan: {Listed(week.Week.Fronts)}.");

@@ -56,6 +56,7 @@ public sealed class WeightedGamesTests : IDisposable
     [InlineData(false, "over", "", "--like-ours: The plan names no fronts")]
     [InlineData(true, "", Plan, "week.toml:1 like_our_defense: front is not charted. All games count alike.")]
     [InlineData(true, "okie", Plan, "None of the fronts charted is in our plan. Charted: okie, bear. Our plan: over, tight. All games count alike.")]
+    [InlineData(true, "over", "\n[plan]\nfronts = [\"ovr\"]\n", "No front of our plan is one we know: ovr. All games count alike.")]
     [InlineData(false, "okie", Plan, "--like-ours: None of the fronts charted is in our plan.")]
     public void Tables_NothingToWeighBy_SaysWhyAndCountsAllAlike(bool byKey, string front, string plan, string says)
     {
