@@ -25,10 +25,10 @@ internal static class FrontCheckPage
 
         return new Page("front-check", "Front check", Headline.Of(FrontVerdict.Lead(check.Ranking), Short(check)))
         {
-            Deck = $"Success allowed: how often their runs would gain enough, if they keep calling what they called. Their runs so far: {SoFar(check)}.{Weighed(study, check)}",
+            Deck = $"Success allowed: how often their runs would gain enough, if they keep calling what they called. Their runs so far: {SoFar(check)}.{(study.Weights.IsOn ? $" {study.Weights.Which} Film counts plain." : "")}",
             Blocks =
             [
-                new Heading("What they run, what each front gives up", "points of success against their usual. Plus, framed: costs us. Bold: the range leaves out zero."),
+                new Heading("What they run, what each front gives up", "points of success against their usual. Plus, framed: costs us. Bold: the range leaves out zero." + (study.Weights.IsOn ? " Ranked on the weighted mix." : "")),
                 Matrix(study, check),
                 Paragraph.Note(Notes(check)),
                 new SideBySide([new Side(164, [.. Chances(study, check)]), new Side(340, [.. Turning(study, check)])]),
@@ -39,10 +39,6 @@ internal static class FrontCheckPage
     private static string SoFar(FrontCheck check) => check.Sample.Base is { IsCharted: true } runs
         ? $"{Figures.Percent(check.Expected)}, {runs.Successes} of {runs.Plays}"
         : $"{Figures.Percent(check.Expected)} taken as usual, for want of film";
-
-    /// <summary>What the ranking rests on when some games count more.</summary>
-    private static string Weighed(Study study, FrontCheck check) => !study.Weights.IsOn ? ""
-        : $" {study.Weights.Which} Ranked on the weighted mix; film counts plain.";
 
     private static string Points(FrontRank rank) => $"{Figures.Number(rank.ExpectedLoss * 100, 0)} points";
 

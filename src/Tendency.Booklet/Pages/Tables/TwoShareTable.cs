@@ -23,13 +23,17 @@ internal static class TwoShareTable
         var called = !compact && (whole.IsCharted(ColumnNames.RunScheme) || whole.IsCharted(ColumnNames.PassConcept));
         var wide = compact ? 112 : 72;
         var second = compact ? 322 : 262;
-        var columns = new List<Column>
-        {
-            new(head, 0, 74),
-            new("Plays", 74, 24, Align.Right),
-            new("Runs", 110, 62) { Axis = StripAxis.Shares($"team {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
-            new("", compact ? 186 : 180, wide),
-        };
+
+        // The weighted run share takes the room of its strip; a compact table has none to give.
+        var weighted = study.Weights.IsOn && !compact;
+        var columns = new List<Column> { new(head, 0, 74), new("Plays", 74, 24, Align.Right) };
+        columns.AddRange(weighted
+            ? [new Column("Runs, likely", 104, 78), new Column(Weighing.Head, 186, 72)]
+            :
+            [
+                new Column("Runs", 110, 62) { Axis = StripAxis.Shares($"team {Figures.Percent(study.Runs.Share ?? 0)}", study.Runs.Share) },
+                new Column("", compact ? 186 : 180, wide),
+            ]);
         if (charted)
         {
             columns.Add(new Column(outcome, second, 62) { Axis = StripAxis.Shares(rate is { } line ? $"all {Figures.Percent(line)}" : "", rate) });
@@ -41,10 +45,10 @@ internal static class TwoShareTable
             columns.Add(new Column("Most called", charted ? 414 : 300, charted ? 102 : 140));
         }
 
-        return new Table(columns, [.. rows.Select(row => RowOf(study, compact && !row.IsGroup ? row with { Remark = "" } : row, column, rate, charted, called, compact ? ShareForm.OneLine : ShareForm.Stacked))]) { Caption = $"Runs and {outcome}" };
+        return new Table(columns, [.. rows.Select(row => RowOf(study, weighted, compact && !row.IsGroup ? row with { Remark = "" } : row, column, rate, charted, called, compact ? ShareForm.OneLine : ShareForm.Stacked))]) { Caption = $"Runs and {outcome}" };
     }
 
-    private static TableRow RowOf(Study study, Situation row, string column, double? rate, bool charted, bool called, ShareForm form)
+    private static TableRow RowOf(Study study, bool weighted, Situation row, string column, double? rate, bool charted, bool called, ShareForm form)
     {
         if (row.IsGroup)
         {
@@ -52,7 +56,10 @@ internal static class TwoShareTable
         }
 
         var runs = study.RunShare(row.Plays);
-        var cells = new List<Cell> { Cells.Name(row.Name, row.Remark), Cells.Count(runs.Plays), Cells.Strip(runs), new ShareCell(runs) { Form = form } };
+        var cells = new List<Cell> { Cells.Name(row.Name, row.Remark), Cells.Count(runs.Plays) };
+        cells.AddRange(weighted
+            ? [Cells.Share(runs), Weighing.Cell(study.Weighted(row.Plays, ColumnNames.Call, "run"), study.WeightedRuns.Share)]
+            : [Cells.Strip(runs), new ShareCell(runs) { Form = form }]);
         if (charted)
         {
             var worked = study.Of(row.Plays, column, "yes", rate);
