@@ -20,7 +20,7 @@ public static class Guess
         var ground = GuessGround.From(plays, outcomeColumn);
         var whyNot = ground.Rows.Length == 0 ? $"{outcomeColumn} is not charted"
             : ground.Outcomes.Count < 2 ? $"{outcomeColumn} is always {ground.Outcomes[0]}"
-            : ground.Games < 2 || ground.Games <= options.Forward ? TooFew(ground.Games, Math.Max(1, options.Forward))
+            : ground.Games < 2 || ground.Games <= options.Forward ? TooFew(ground.Games, options.Forward)
             : "";
         if (whyNot.Length > 0)
         {
@@ -55,8 +55,8 @@ public static class Guess
         };
     }
 
-    private static string TooFew(int games, int learnedFrom) =>
-        $"only {games} {(games == 1 ? "game" : "games")} charted; a game is guessed from {learnedFrom} {(learnedFrom == 1 ? "other" : "others")}";
+    private static string TooFew(int games, int forward) =>
+        $"only {games} {(games == 1 ? "game" : "games")} charted; a game is guessed from {(forward == 0 ? "1 other" : $"the {(forward == 1 ? "game" : $"{forward} games")} before it")}";
 
     private static IEnumerable<int> PlaysWhere(GuessGround ground, Func<int, bool> game) =>
         Enumerable.Range(0, ground.Rows.Length).Where(play => game(ground.Game[play]));

@@ -51,13 +51,14 @@ public static class SituationWords
         RunTo or RunToStrength => $"run {value}",
         SlideTo => $"slide {value}",
         Rushers => $"{value} rush",
-        PressureSide => $"pressure from the {Side(value)}",
+        PressureSide => value switch { "none" => "no extra rusher", "both" => "pressure from both sides", _ => $"pressure from the {Side(value)}" },
         PressureTo => $"pressure {value}",
         RunSide => $"run {Side(value)}",
         SlideSide => $"slide {Side(value)}",
         Front => Fronts.FrontWord.Of(value),
         Success => value == "yes" ? "success" : "no success",
         Explosive => value == "yes" ? "explosive" : "not explosive",
+        Down or Personnel or BackSide or BackAt or BackSet or Attached or Wing or Strength or Motion or Hash or FieldSide or Shell => Of(column, value),
         _ => value,
     };
 

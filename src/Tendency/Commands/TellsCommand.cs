@@ -58,10 +58,17 @@ internal static class TellsCommand
             _ = text.Append($"{tell.Rank,3}  {TellSentence.Of(tell, report.OutcomeColumn)}\n     {string.Join("; ", beside.Where(words => words.Length > 0))}\n");
         }
 
-        return text.Append(report.Tells.Count == 0 ? "No tell holds up.\n" : "")
-            .Append($"{report.Searched} situations searched on {report.Plays} plays of {report.Games} games. Tendencies are odds, not promises.\n")
+        return text.Append(report.Tells.Count == 0 ? $"{NoTell(report)}\n" : "")
+            .Append($"{report.Searched} pairs of situation and outcome searched on {report.Plays} plays of {report.Games} {(report.Games == 1 ? "game" : "games")}. Tendencies are odds, not promises.\n")
             .ToString();
     }
+
+    // "No tell" is a finding only where there was something to search.
+    private static string NoTell(TellReport report) =>
+        report.Plays == 0 ? $"Nothing was searched: no play has {report.OutcomeColumn} charted."
+        : report.Games == 1 ? "Nothing was searched: a tell must show in two games."
+        : report.Searched == 0 ? $"Nothing was searched: no situation has enough plays, or {report.OutcomeColumn} is always the same."
+        : "No tell holds up.";
 
     private static OutputTable Table(TellReport report) => new(
         [

@@ -25,7 +25,7 @@ internal static class SelfScoutText
         }
 
         _ = text.Append(report.Tells.Count == 0 ? "Nothing gives us away.\n" : "")
-            .Append(CultureInfo.InvariantCulture, $"{report.Searched} situations searched on {report.Plays} plays of {report.Games.Count} games; dearest first.\n");
+            .Append(CultureInfo.InvariantCulture, $"{report.Searched} situations searched on {report.Plays} plays of {report.Games.Count} {(report.Games.Count == 1 ? "game" : "games")}; dearest first.\n");
         foreach (var row in film)
         {
             _ = text.Append(row.RunScheme.Length == 0 ? "\n" : "    ")

@@ -33,6 +33,19 @@ public sealed class TellsCommandTests : IDisposable
         });
     }
 
+    [Theory]
+    [InlineData("call", "Nothing was searched: a tell must show in two games.")]
+    [InlineData("front", "Nothing was searched: no play has front charted.")]
+    public void Tells_NothingToSearch_SaysWhyAndClaimsNoFinding(string of, string said)
+    {
+        _ = _tendency.Write("chart.csv", "game,play,down,distance,call\nA,1,1,10,run\nA,2,2,6,pass\n");
+
+        var ran = _tendency.Run("tells", "chart.csv", "--of", of);
+
+        Assert.StartsWith(said, ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("No tell holds up", ran.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Tells_ItsSituation_CountsTheSameInTables()
     {

@@ -1,0 +1,16 @@
+using Tendency.Breakdown.Findings;
+
+namespace Tendency.Breakdown.Tests.Findings;
+
+public sealed class SituationWordsTests
+{
+    [Theory]
+    [InlineData("personnel", "12", "12 personnel")]
+    [InlineData("pressure_side", "none", "no extra rusher")]
+    [InlineData("pressure_side", "both", "pressure from both sides")]
+    [InlineData("pressure_side", "L", "pressure from the left")]
+    [InlineData("shell", "2", "two high safeties shown")]
+    [InlineData("down", "3", "3rd down")]
+    [InlineData("call", "run", "run")]
+    public void Outcome_ACode_ReadsAsWords(string column, string value, string said) => Assert.Equal(said, SituationWords.Outcome(column, value));
+}
