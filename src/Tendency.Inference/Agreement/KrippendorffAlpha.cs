@@ -21,11 +21,13 @@ public enum ValueMetric
 
 /// <summary>
 /// Krippendorff's alpha for any number of raters with gaps. Input: ratings[rater][unit], NaN for not rated. Units with fewer than two
-/// ratings cannot be compared and are left out. Throws <see cref="ArgumentException"/> for no rater, raters of different lengths, an infinite
-/// rating, or a negative one under <see cref="ValueMetric.Ratio"/>. Source: Krippendorff 2011, Computing Krippendorff's alpha-reliability.
+/// ratings cannot be compared and are left out. Throws <see cref="ArgumentException"/> for no rater, raters of different lengths, a rating
+/// beyond 1e100, or a negative one under <see cref="ValueMetric.Ratio"/>. Source: Krippendorff 2011, Computing Krippendorff's alpha-reliability.
 /// </summary>
 public static class KrippendorffAlpha
 {
+    private const double LargestRating = 1e100;
+
     /// <summary>1 for perfect agreement, 0 for chance; null when fewer than two distinct values can be compared.</summary>
     /// <param name="ratings">A list per rater, a place per unit; NaN where it was not rated.</param>
     /// <param name="metric">What counts as distance.</param>
@@ -121,9 +123,9 @@ public static class KrippendorffAlpha
 
         foreach (var rating in ratings.SelectMany(row => row))
         {
-            if (double.IsInfinity(rating) || (metric == ValueMetric.Ratio && rating < 0))
+            if (Math.Abs(rating) > LargestRating || (metric == ValueMetric.Ratio && rating < 0))
             {
-                throw new ArgumentOutOfRangeException(nameof(ratings), rating, "A rating is finite, and not negative where ratios count.");
+                throw new ArgumentOutOfRangeException(nameof(ratings), rating, $"A rating is at most {LargestRating} in size, and not negative where ratios count.");
             }
         }
 
@@ -188,7 +190,9 @@ public static class KrippendorffAlpha
         {
             ValueMetric.Nominal => 1,
             ValueMetric.Ordinal => upTo[v] - upTo[c] + ((totals[c] - totals[v]) / 2),
-            ValueMetric.Interval => values[v] - values[c],
+
+            // In units of the range: alpha does not depend on the scale, and squares of it stay in the doubles.
+            ValueMetric.Interval => (values[v] - values[c]) / (values[^1] - values[0]),
             ValueMetric.Ratio => (values[v] - values[c]) / (values[v] + values[c]),
             _ => throw new ArgumentOutOfRangeException(nameof(metric), metric, "Unknown metric."),
         };

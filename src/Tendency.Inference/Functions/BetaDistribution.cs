@@ -2,7 +2,7 @@ namespace Tendency.Inference.Functions;
 
 /// <summary>
 /// Beta distribution with real shapes a, b from 1e-15 to 1e15. Tails to 1e-12 relative, quantiles to 1e-10 relative, at both ends of the range
-/// (shapes from 1e-3 to 1e6 are checked at 50 digits). Throws <see cref="ArgumentOutOfRangeException"/> for other shapes, a probability
+/// (shapes from 1e-3 to 1e5 are checked at 50 digits). Throws <see cref="ArgumentOutOfRangeException"/> for other shapes, a probability
 /// outside [0, 1] or a point that is not a number. Source: DLMF 8.17 (https://dlmf.nist.gov/8.17) [from memory].
 /// </summary>
 public static class BetaDistribution

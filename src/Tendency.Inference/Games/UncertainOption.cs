@@ -8,10 +8,11 @@ namespace Tendency.Inference.Games;
 /// </summary>
 public sealed record UncertainOption
 {
-    /// <summary>Largest shape and mix weight: as many observations as settle anything.</summary>
-    private const double Largest = 1e9;
+    // Range of shapes and mix weights: outside it a table of draws has no width left to step through, or never ends.
+    private const double Least = 1e-6;
+    private const double Most = 1e9;
 
-    /// <param name="a">Successes plus prior successes against each thing, above 0 and at most 1e9.</param>
+    /// <param name="a">Successes plus prior successes against each thing, from 1e-6 to 1e9.</param>
     /// <param name="b">Failures plus prior failures, likewise.</param>
     /// <exception cref="ArgumentException">Lengths differ, nothing to stand against, or a shape outside its range.</exception>
     public UncertainOption(IReadOnlyList<double> a, IReadOnlyList<double> b)
@@ -47,7 +48,7 @@ public sealed record UncertainOption
     /// Mean and standard deviation of V, exact, from E[pi_s pi_t] = m_s (m_t + [s = t]) / (T (T + 1)) with T the sum of the mix weights m.
     /// Fractions. Source: moments of the Dirichlet distribution, Gelman and others, Bayesian Data Analysis, 3rd ed., app. A [from memory].
     /// </summary>
-    /// <param name="mixWeights">Dirichlet weight of each thing: counts plus prior, above 0 and at most 1e9.</param>
+    /// <param name="mixWeights">Dirichlet weight of each thing: counts plus prior, from 1e-6 to 1e9.</param>
     /// <exception cref="ArgumentException">Not one weight a thing, or one outside its range.</exception>
     public (double Mean, double StandardDeviation) Against(IReadOnlyList<double> mixWeights)
     {
@@ -87,9 +88,9 @@ public sealed record UncertainOption
     {
         foreach (var shape in shapes)
         {
-            if (!(shape > 0 && shape <= Largest))
+            if (!(shape >= Least && shape <= Most))
             {
-                throw new ArgumentOutOfRangeException(name, shape, $"It must be above 0 and at most {Largest}.");
+                throw new ArgumentOutOfRangeException(name, shape, $"It must lie between {Least} and {Most}.");
             }
         }
     }

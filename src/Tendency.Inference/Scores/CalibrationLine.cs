@@ -23,7 +23,7 @@ public sealed record CalibrationLine(double? Intercept, double? Slope, double? I
         }
 
         double[] logit = [.. forecast.Select(p => Math.Log(p) - GammaFunction.LogOnePlus(-p))];
-        var large = InterceptAtSlopeOne(logit, hit.Count(h => h));
+        var large = InterceptAtSlopeOne(hit, logit);
         if (Separated(hit, logit))
         {
             return new CalibrationLine(null, null, large);
@@ -52,34 +52,33 @@ public sealed record CalibrationLine(double? Intercept, double? Slope, double? I
         return hitLow >= missHigh || missLow >= hitHigh;
     }
 
-    // The expected hits rise with the intercept, and reach the observed ones between these two: Newton's method inside that bracket.
-    private static double InterceptAtSlopeOne(double[] logit, int hits)
+    // The expected hits rise with the intercept, and reach the observed ones between these two: bisection.
+    private static double InterceptAtSlopeOne(IReadOnlyList<bool> hit, double[] logit)
     {
-        var overall = Math.Log(hits) - Math.Log(logit.Length - hits);
+        var overall = Math.Log(hit.Count(h => h)) - Math.Log(hit.Count(h => !h));
         double low = overall - logit.Max(), high = overall - logit.Min();
-        var at = Math.Clamp(0, low, high);
-        for (var iteration = 0; iteration < 200; iteration++)
+        for (var iteration = 0; iteration < 200 && high - low > 1e-14 * Math.Max(1, Math.Abs(low)); iteration++)
         {
-            double excess = -hits, slope = 0;
-            foreach (var t in logit)
-            {
-                var p = 1 / (1 + Math.Exp(-(at + t)));
-                excess += p;
-                slope += p * (1 - p);
-            }
-
-            (low, high) = excess > 0 ? (low, at) : (at, high);
-            var next = at - (excess / slope);
-            next = next > low && next < high ? next : (low + high) / 2;
-            var step = Math.Abs(next - at);
-            at = next;
-            if (step <= 1e-14 * Math.Max(1, Math.Abs(at)))
-            {
-                break;
-            }
+            var middle = (low + high) / 2;
+            (low, high) = ExcessHits(hit, logit, middle) > 0 ? (low, middle) : (middle, high);
         }
 
-        return at;
+        return (low + high) / 2;
+    }
+
+    // Expected less observed hits. What is nearly 1 counts as 1 less a small rest, so that far from every forecast the rests still tell.
+    private static double ExcessHits(IReadOnlyList<bool> hit, double[] logit, double intercept)
+    {
+        double whole = 0, rest = 0;
+        for (var i = 0; i < logit.Length; i++)
+        {
+            var sign = hit[i] ? -1 : 1;
+            var missed = sign * (intercept + logit[i]);
+            whole += missed > 0 ? sign : 0;
+            rest += (missed > 0 ? -sign : sign) / (1 + Math.Exp(Math.Abs(missed)));
+        }
+
+        return whole + rest;
     }
 
     // Newton's method from slope 0, halving steps that do not improve the (concave) log likelihood. In logits of size 1, so that certain

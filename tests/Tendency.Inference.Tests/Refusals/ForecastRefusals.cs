@@ -75,7 +75,7 @@ internal static class ForecastRefusals
         Refusal.Of(member, "hit", "null", () => call(null!, [.3])),
     ];
 
-    // Beyond 1e9 a table of rates would have no width left to step through.
+    // Beyond 1e9 a table of rates would have no width left to step through, below 1e-6 it would never end.
     private static IEnumerable<Refusal> Shapes(string member, string argument, Func<double, object?> call) =>
-        new[] { NaN, Inf, 0, -1, 1e10 }.Select(bad => Refusal.Of(member, argument, $"{bad}", () => call(bad)));
+        new[] { NaN, Inf, 0, -1, 1e10, 1e-17 }.Select(bad => Refusal.Of(member, argument, $"{bad}", () => call(bad)));
 }
