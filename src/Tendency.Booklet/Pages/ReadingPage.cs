@@ -100,11 +100,6 @@ internal static class ReadingPage
             ("Gained enough", $"{limits.SuccessFirst}% of the yards to go on first down, {limits.SuccessSecond}% on second, {limits.SuccessLate}% on third and fourth; a touchdown always."),
             ("Long play", $"a run of {limits.ExplosiveRun} yards or more, a pass of {limits.ExplosivePass} or more."),
         };
-        if (study.Weights.IsOn)
-        {
-            words.Add(("Weighted, like 22", "the share with some games counted more, and how many plays of equal weight it is worth (Kish); its range rests on those."));
-        }
-
         if (study.Plays.IsCharted(ColumnNames.BackSide))
         {
             words.Add(("Weak, strong, middle", "the back stands away from the strength, on its side, or behind the quarterback."));

@@ -99,7 +99,7 @@ internal static class WeightsPage
     {
         var games = study.Plays.Category(ColumnNames.Game);
         var like = study.Weights.EffectivePlays(Enumerable.Range(0, study.Plays.Rows).Select(row => games[row]));
-        return $"{Words.Figured(study.Plays.Rows, "play")} count like {Weighing.Like(like)} of equal weight: weighting costs film, so weighted ranges are wider.";
+        return $"{Words.Figured(study.Plays.Rows, "play")} count like {Weighing.Like(like)} of equal weight: weighting costs film, so weighted ranges are wider. “Like” in a table counts besides that plays come in games.";
     }
 
     private static IEnumerable<Block> Parted(Study study)

@@ -6,7 +6,7 @@ namespace Tendency.Booklet.Pages.Brief;
 /// <summary>What a brief says when some games count more: which, and how much.</summary>
 internal static class WeightNote
 {
-    private const int MostNamed = 5;
+    private const int MostNamed = 3;
 
     public static IEnumerable<Block> Of(Study study)
     {
@@ -15,15 +15,12 @@ internal static class WeightNote
             yield break;
         }
 
+        // One line: the page named has every game, and says what goes by which count.
         var games = study.Games.OrderByDescending(study.Weights.Of).ToArray();
-        var named = string.Join(", ", games.Take(MostNamed).Select(game => $"{Weighing.Weight(study.Weights.Of(game))} in {game}"));
-        var more = games.Length > MostNamed ? $" and {games.Length - MostNamed} more" : "";
-
-        // Two lines at most: the page named says what goes by which count.
-        var front = study.Side == "offense" && study.Fronts is { Ranking.Ranks.Count: > 0 } ? ", the front by the weighted mix" : "";
-
+        string Counts(string game) => $"{Weighing.Weight(study.Weights.Of(game))} in {game}";
+        var counts = games.Length <= MostNamed ? Words.Join(games.Select(Counts)) : $"from {Counts(games[0])} to {Counts(games[^1])}";
         yield return new Paragraph(
-            RichText.Strong(study.Weights.Why) + $" A play counts {named}{more}.{(study.Weights.Reasons.Count > 1 ? "" : $" Sentences go by plain counts{front}.")}"
+            RichText.Strong(study.Weights.Which) + $" A play counts {counts}."
             + (study.Anchors.Contains(Weighing.Anchor) ? " " + RichText.PageOf(Weighing.Anchor) + "." : RichText.Empty),
             TextStyle.Note);
     }
