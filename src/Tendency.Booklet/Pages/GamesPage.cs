@@ -30,8 +30,14 @@ internal static class GamesPage
         var apart = games.Where(game => Runs(study, game.Plays).Differs).Select(game => game.Game).ToArray();
         var rates = games.Select(game => Runs(study, game.Plays)).Where(run => run.Plays >= Share.FewestPlays).Select(run => run.Value!.Value).ToArray();
         var span = rates.Length < 2 ? "" : $"They ran on {Figures.Range(new Inference.Intervals.Interval(rates.Min(), rates.Max()))} of plays a game.";
-        return apart.Length == 0
-            ? Headline.Of(span, $"No game's run share stands apart from the rest.")
+        if (apart.Length == 0)
+        {
+            return Headline.Of(span, "No game's run share stands apart from the rest.");
+        }
+
+        // Where most games stand apart there is no rest to name them against.
+        return apart.Length == games.Length ? Headline.Of(span, "Every game stands apart: no one run share speaks for them all.")
+            : apart.Length * 2 > games.Length ? Headline.Of(span, $"{Words.Capital(Words.Number(apart.Length))} of {Words.Counted(games.Length, "game")} stand apart from the share of all.")
             : Headline.First($"{span} Apart from the rest: {Words.Join(apart)}.", $"Run share stood apart in {Words.Counted(apart.Length, "game")}.");
     }
 

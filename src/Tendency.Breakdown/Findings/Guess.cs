@@ -1,5 +1,6 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Findings.Guessing;
+using Tendency.Inference.Intervals;
 using Tendency.Inference.Scores;
 
 namespace Tendency.Breakdown.Findings;
@@ -8,6 +9,9 @@ namespace Tendency.Breakdown.Findings;
 public static class Guess
 {
     private const int CalibrationBins = 5;
+
+    /// <summary>With fewer games the scores of each game say more than Student's range of their mean.</summary>
+    private const int FewestGamesForARange = 4;
 
     /// <summary>With more games than this, more than two seasons, several are left out at a time, so that the work stays bounded.</summary>
     private const int MostFolds = 30;
@@ -45,7 +49,7 @@ public static class Guess
         return new GuessReport(
             outcomeColumn,
             ground.Outcomes,
-            [.. models.Select(m => Score(ground, asked, m.Name, m.Forecasts, baseLoss.Average()))],
+            [.. models.Select(m => Score(ground, asked, m.Name, m.Forecasts, baseLoss, options.Level))],
             [.. asked.Select((play, i) => new GuessedPlay(
                 ground.Rows[play], ground.Outcome[play], Called(ground, models[2].Forecasts[i]), models[2].Forecasts[i], baseLoss[i]))],
             Calibration(ground, asked, models[2].Forecasts, options.Level),
@@ -61,14 +65,21 @@ public static class Guess
     private static IEnumerable<int> PlaysWhere(GuessGround ground, Func<int, bool> game) =>
         Enumerable.Range(0, ground.Rows.Length).Where(play => game(ground.Game[play]));
 
-    private static GuessRow Score(GuessGround ground, List<int> asked, string model, List<double[]> forecasts, double baseLoss)
+    private static GuessRow Score(GuessGround ground, List<int> asked, string model, List<double[]> forecasts, double[] baseLoss, double level)
     {
-        var loss = asked.Select((play, i) => -Math.Log(forecasts[i][ground.Outcome[play]])).Average();
+        var losses = asked.Select((play, i) => -Math.Log(forecasts[i][ground.Outcome[play]])).ToArray();
+        var loss = losses.Average();
         var brier = asked.Select((play, i) => ground.IsTwoWay
             ? Square(forecasts[i][0] - (ground.Outcome[play] == 0 ? 1 : 0))
             : forecasts[i].Select((p, j) => Square(p - (ground.Outcome[play] == j ? 1 : 0))).Sum()).Average();
         var right = asked.Where((play, i) => Called(ground, forecasts[i]) == ground.Outcome[play]).Count();
-        return new GuessRow(model, asked.Count, (double)right / asked.Count, loss, brier, (baseLoss - loss) / Math.Log(2));
+        var saved = asked.Select((play, i) => (Game: ground.Game[play], Bits: (baseLoss[i] - losses[i]) / Math.Log(2))).ToArray();
+        double[] games = [.. saved.GroupBy(play => play.Game).Select(game => game.Average(play => play.Bits))];
+        return new GuessRow(model, asked.Count, (double)right / asked.Count, loss, brier, (baseLoss.Average() - loss) / Math.Log(2))
+        {
+            Likely = OneProportion.Wilson(right, asked.Count, level).ClippedToShare(),
+            BitsByGame = games.Length < FewestGamesForARange || games.All(bits => bits == 0) ? null : MeanOfGroups.StudentInterval(games, level),
+        };
     }
 
     /// <summary>The likeliest outcome; a tie goes to the pass, without a pass to the outcome listed first.</summary>

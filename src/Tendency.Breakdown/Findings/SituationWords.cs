@@ -6,6 +6,8 @@ namespace Tendency.Breakdown.Findings;
 /// <summary>Says a situation and an outcome as a coach would.</summary>
 public static class SituationWords
 {
+    private static readonly string[] s_paceWords = ["huddle", "tempo", "pace"];
+
     /// <summary>"Wing left, back strong, 3rd &amp; long".</summary>
     public static string Of(IEnumerable<TellCondition> conditions)
     {
@@ -40,7 +42,8 @@ public static class SituationWords
         ScoutColumns.BackOffset => $"back {value}",
         ScoutColumns.NearGoal => value == "yes" ? "inside the 10" : "outside the 10",
         Shell => value switch { "0" => "no high safety shown", "1" => "one high safety shown", "2" => "two high safeties shown", "3" => "three high safeties shown", _ => $"{value} high safeties shown" },
-        Formation or FormationFamily or FieldZone or ScoreState or Tempo or Coverage => value,
+        Tempo => Pace(value),
+        Formation or FormationFamily or FieldZone or ScoreState or Coverage => value,
         Front => Fronts.FrontWord.Of(value),
         _ => $"{name.Replace('_', ' ')} {value}",
     };
@@ -58,9 +61,12 @@ public static class SituationWords
         Front => Fronts.FrontWord.Of(value),
         Success => value == "yes" ? "success" : "no success",
         Explosive => value == "yes" ? "explosive" : "not explosive",
-        Down or Personnel or BackSide or BackAt or BackSet or Attached or Wing or Strength or Motion or Hash or FieldSide or Shell => Of(column, value),
+        Down or Personnel or BackSide or BackAt or BackSet or Attached or Wing or Strength or Motion or Hash or FieldSide or Shell or Tempo => Of(column, value),
         _ => value,
     };
+
+    // "Fast" alone could be anything; "no huddle" is said as it is.
+    private static string Pace(string value) => Array.Exists(s_paceWords, word => value.Contains(word, StringComparison.OrdinalIgnoreCase)) ? value : $"{value} tempo";
 
     private static string Side(string value) => value switch { "L" => "left", "R" => "right", "both" => "both sides", _ => value };
 

@@ -14,7 +14,7 @@ internal static class GuessCommand
 {
     public static Command Create()
     {
-        var of = new Option<string>("--of") { Description = "Outcome: any column or dimension (default call).", HelpName = "OUTCOME", DefaultValueFactory = _ => ColumnNames.Call, CustomParser = NameOptions.One };
+        var of = new Option<string>("--of") { Description = "Outcome: a column or dimension of a few answers (default call).", HelpName = "OUTCOME", DefaultValueFactory = _ => ColumnNames.Call, CustomParser = Outcome };
         var forward = new Option<int>("--forward") { Description = "Guess each game from the N games before it (default: from all other games).", HelpName = "N", CustomParser = Games };
         var command = new ChartCommand(
             "guess",
@@ -55,6 +55,17 @@ internal static class GuessCommand
     private static OutputTable Table(GuessReport report) => new(
         ["model", "plays", "accuracy", "log_loss", "brier", "bits_saved"],
         [.. report.Rows.Select(r => (object?[])[r.Model, r.Plays, r.Accuracy, r.LogLoss, r.Brier, r.BitsSaved])]);
+
+    private static string Outcome(ArgumentResult result)
+    {
+        var name = NameOptions.One(result);
+        if (UnguessableColumns.WhyNot(name) is { Length: > 0 } why)
+        {
+            result.AddError($"--of: {why}");
+        }
+
+        return name;
+    }
 
     private static int Games(ArgumentResult result)
     {

@@ -25,12 +25,40 @@ internal static class GuessText
         return report.Rows.Count == 0
             ? TableText.Write(tables[0], OutputFormat.Text)
             : string.Join('\n', tables.Where(table => table.Rows.Count > 0).Select(table => TableText.Write(table, OutputFormat.Text)))
-                + "\nEvery play was guessed from other games only. Log loss and Brier: less is better. Bits saved: the doubt about a call that is gone, a coin toss holding one bit.\n";
+                + $"\n{Finding(report)}\n{string.Join(' ', Notes(report).Where(note => note.Length > 0))}\n";
     }
 
-    private static OutputTable Models(GuessReport report) => new(
-        ["model", "plays", "right", "log loss", "Brier", "bits saved a play"],
-        [.. report.Rows.Select(row => (object?[])[row.Model, row.Plays, row.Accuracy, Number(row.LogLoss), Number(row.Brier), Number(row.BitsSaved)])]);
+    // The base rate is the games' left out, a hurdle too low; the commoner call is what a coordinator would say without looking.
+    private static string Finding(GuessReport report)
+    {
+        var (all, alone) = (report.Rows[^1].Accuracy, report.Rows[1].Accuracy);
+        var (common, count) = report.Commonest;
+        var adds = all > alone ? "" : " What they show adds nothing to down and distance.";
+        return $"Guessed right: {Percent.Of(all)} from all they show, {Percent.Of(alone)} from down and distance alone, {Percent.Of((double)count / report.Plays.Count)} by always saying {SituationWords.Outcome(report.OutcomeColumn, common)}.{adds}";
+    }
+
+    private static string[] Notes(GuessReport report) =>
+    [
+        "Every play was guessed from other games only.",
+        report.Start,
+        "Log loss and Brier: less is better. Bits saved: the doubt about a call that is gone, a coin toss holding one bit;",
+        HasGameRange(report) ? "their range is that of the games' mean." : "it takes four games to give a range.",
+        "Bits to expect: the same with few plays leaning on all.",
+    ];
+
+    private static bool HasGameRange(GuessReport report) => report.Rows.Any(row => row.BitsByGame is not null);
+
+    private static OutputTable Models(GuessReport report)
+    {
+        string[] columns = ["model", "plays", "right", "low", "high", "log loss", "Brier", "bits saved a play"];
+        var rows = report.Rows.Select(row => (object?[])
+            [row.Model, row.Plays, row.Accuracy, row.Likely.Low, row.Likely.High, Number(row.LogLoss), Number(row.Brier), Number(row.BitsSaved)]);
+        return !HasGameRange(report)
+            ? new OutputTable(columns, [.. rows])
+            : new OutputTable(
+                [.. columns, "low", "high"],
+                [.. rows.Zip(report.Rows, (cells, row) => (object?[])[.. cells, row.BitsByGame is { } low ? Number(low.Low) : null, row.BitsByGame is { } high ? Number(high.High) : null])]);
+    }
 
     private static OutputTable Calibration(GuessReport report) => new(
         [$"{report.Calibrated} said", "plays", "mean said", "seen", "low", "high"],
@@ -52,17 +80,11 @@ internal static class GuessText
     }
 
     private static OutputTable Where(GuessReport report, PlayLog plays) => new(
-        ["most readable", "plays", "right", "bits saved a play"],
-        [.. s_where.Where(column => plays.IsCharted(column) && column != report.OutcomeColumn)
-            .SelectMany(column => report.By(plays, column))
-            .Where(value => value.BitsSaved > 0)
-            .OrderByDescending(value => value.BitsExpected)
-            .ThenBy(value => value.Dimension, StringComparer.Ordinal)
-            .Take(MostSituations)
-            .Select(value => (object?[])
-            [
-                SituationWords.Of([new TellCondition(value.Dimension, value.Value)]), value.Plays, (double)value.Right / value.Plays, Number(value.BitsSaved),
-            ])]);
+        ["most readable", "plays", "right", "bits to expect", "bits saved a play"],
+        [.. report.MostReadable(plays, s_where).Take(MostSituations).Select(value => (object?[])
+        [
+            SituationWords.Of([new TellCondition(value.Dimension, value.Value)]), value.Plays, (double)value.Right / value.Plays, Number(value.BitsExpected), Number(value.BitsSaved),
+        ])]);
 
     // A decimal is shown as it is, a double as a percentage.
     private static decimal Number(double value) => decimal.Parse(value.ToString("0.000", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);

@@ -3,6 +3,7 @@ using Tendency.Booklet.Blocks;
 using Tendency.Booklet.Pages;
 using Tendency.Booklet.Pdf;
 using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Fronts;
 using Tendency.Breakdown.Fronts.Checks;
 using Tendency.Breakdown.Situations;
@@ -50,6 +51,16 @@ public sealed class WeightsPageTests
     }
 
     [Fact]
+    public void Compose_WeightsByAge_TellsWhyOnceInTheDeck()
+    {
+        var recent = With(GameWeights.Recency(s_plain.Plays, 2));
+
+        Assert.Equal(
+            "Recent games count more, halving every 2 games.",
+            BookletOrder.Compose(recent, DateTimeOffset.UnixEpoch).Pages.Single(page => page.Anchor == "weights").Deck);
+    }
+
+    [Fact]
     public void Compose_BothReasons_ShowsEachWeightAndTheirProduct()
     {
         var both = With(GameWeights.Recency(s_plain.Plays, 1).And(GameWeights.LikeOurs(s_plain.Plays, front => front == "over")));
@@ -88,6 +99,8 @@ public sealed class WeightsPageTests
         Assert.All(inside, page => Assert.Equal(
             page.Deck.Contains("Games against fronts like ours count more.", StringComparison.Ordinal),
             BlockText.Of(page.Blocks).Contains("eighted", StringComparison.Ordinal)));
+        Assert.All(inside.Where(page => page.Anchor is "steadiness" or "games" or "tells" or "guess"), page => Assert.EndsWith("Here all games count alike.", page.Deck, StringComparison.Ordinal));
+        Assert.All(inside, page => Assert.False(page.Deck.Contains("count alike", StringComparison.Ordinal) && page.Deck.Contains("count more", StringComparison.Ordinal), page.Anchor));
         var named = Text("weights");
         Assert.All(inside, page => Assert.Equal(page.Deck.Contains("count more", StringComparison.Ordinal), Named(named, page.Name)));
 
@@ -101,6 +114,7 @@ public sealed class WeightsPageTests
 
         Assert.DoesNotContain("eighted", text, StringComparison.Ordinal);
         Assert.DoesNotContain("count more", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("count alike", text, StringComparison.Ordinal);
         Assert.DoesNotContain("[weights]", text, StringComparison.Ordinal);
     }
 
@@ -119,7 +133,15 @@ public sealed class WeightsPageTests
     {
         var options = new FrontOptions { Draws = 500, CardDraws = 200, Weights = weights };
         var check = FrontCheck.Of(s_plain.Plays, FrontBook.BuiltIn, [FrontBook.BuiltIn.Front("over")!, FrontBook.BuiltIn.Front("tight")!], options);
-        return s_plain with { Weights = weights, Fronts = check, FrontCard = FrontCard.Of(s_plain.Plays, check, options) };
+        return s_plain with
+        {
+            Tells = [Tells.Search(s_plain.Plays, "call", TellOptions.Default)],
+            Guess = Guess.Run(s_plain.Plays, "call", GuessOptions.Default with { Trees = 20, Weighs = false }),
+            Steadiness = SteadyHabits.Follow(s_plain.Plays, Habit.Usual, seed: 1, draws: 199),
+            Weights = weights,
+            Fronts = check,
+            FrontCard = FrontCard.Of(s_plain.Plays, check, options),
+        };
     }
 
     private static IEnumerable<string> Charts()

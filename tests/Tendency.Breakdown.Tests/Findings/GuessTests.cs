@@ -116,6 +116,55 @@ public sealed class GuessTests
     }
 
     [Fact]
+    public void MostReadable_TwoNamesForTheSamePlays_NamesThemOnceAndOnlyWhatBeatsOverall()
+    {
+        // Right on all 10 of jet (which is all of gun), on 20 of the 40 others: 30 of 50 overall.
+        var motion = CategoryColumn.FromWords("motion", Enumerable.Range(0, 50).Select(row => row < 10 ? "jet" : "none"));
+        var set = CategoryColumn.FromWords("back_set", Enumerable.Range(0, 50).Select(row => row < 10 ? "gun" : row < 30 ? "pistol" : "under"));
+        var plays = new PlayLog(50, [motion, set], [], []);
+        var guessed = Enumerable.Range(0, 50).Select(row => new GuessedPlay(row, 0, row < 10 || row % 2 == 0 ? 0 : 1, [0.5, 0.5], Math.Log(2) * (row < 10 ? 1.8 : 1.1))).ToArray();
+
+        var most = new GuessReport("call", ["run", "pass"], [], guessed, [], "").MostReadable(plays, ["motion", "back_set", "personnel"]);
+
+        Assert.Equal([("motion", "jet")], most.Select(value => (value.Dimension, value.Value)));
+    }
+
+    [Fact]
+    public void Run_Rows_CarryWilsonsRangeAndTheRangeOverGames()
+    {
+        // Reference: Student's t with 4 degrees of freedom at 97.5 percent is 2.776445 (any table).
+        var plays = ChartOfCalls.Of(5, ("strong", "none", g => 20 + g, _ => 5), ("weak", "jet", _ => 4, g => 18 + (g % 3)));
+
+        var report = Guess.Run(plays, "call", GuessOptions.Default);
+
+        double[] games = [.. report.Plays.GroupBy(play => plays.Category("game")[play.Row]).Select(game => game.Average(play => play.BitsSaved))];
+        var mean = games.Average();
+        var half = 2.776445 * Math.Sqrt(games.Sum(x => (x - mean) * (x - mean)) / 4 / 5);
+        var all = report.Rows[2];
+        Assert.Equal(mean - half, all.BitsByGame!.Value.Low, 6);
+        Assert.Equal(mean + half, all.BitsByGame!.Value.High, 6);
+        Assert.Null(report.Rows[0].BitsByGame);
+
+        // Wilson: (p + z²/2n ± z √(p(1-p)/n + z²/4n²)) / (1 + z²/n).
+        var (n, p, z) = (all.Plays, all.Accuracy, 1.959964);
+        var middle = p + (z * z / (2 * n));
+        var reach = z * Math.Sqrt((p * (1 - p) / n) + (z * z / (4.0 * n * n)));
+        Assert.Equal((middle - reach) / (1 + (z * z / n)), all.Likely.Low, 6);
+        Assert.Equal((middle + reach) / (1 + (z * z / n)), all.Likely.High, 6);
+    }
+
+    [Fact]
+    public void Run_ThreeGames_GivesNoRangeOverGames() =>
+        Assert.All(Guess.Run(ChartOfCalls.Of(3, ("strong", "none", _ => 15, _ => 5)), "call", GuessOptions.Default).Rows, row => Assert.Null(row.BitsByGame));
+
+    [Fact]
+    public void Start_OnlyTheCall_StartsFromUsualCalls()
+    {
+        Assert.Contains("what offenses usually call", Guess.Run(s_readable, "call", GuessOptions.Default).Start, StringComparison.Ordinal);
+        Assert.Equal("", Guess.Run(s_readable, "motion", GuessOptions.Default).Start);
+    }
+
+    [Fact]
     public void Run_ThreeOutcomes_CalibrationIsOfTheOneCalled()
     {
         var calls = s_readable.Category("call");

@@ -13,4 +13,13 @@ public sealed class SituationWordsTests
     [InlineData("down", "3", "3rd down")]
     [InlineData("call", "run", "run")]
     public void Outcome_ACode_ReadsAsWords(string column, string value, string said) => Assert.Equal(said, SituationWords.Outcome(column, value));
+
+    [Theory]
+    [InlineData("fast", "fast tempo")]
+    [InlineData("normal", "normal tempo")]
+    [InlineData("huddle", "huddle")]
+    [InlineData("no huddle", "no huddle")]
+    [InlineData("sugar huddle", "sugar huddle")]
+    [InlineData("two minute pace", "two minute pace")]
+    public void Of_Tempo_SaysThatItIsOne(string value, string said) => Assert.Equal(said, SituationWords.Of("tempo", value));
 }

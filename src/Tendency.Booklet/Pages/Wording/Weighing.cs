@@ -11,10 +11,13 @@ internal static class Weighing
 
     public const string Head = "Weighted, likely";
 
-    /// <summary>A page with a weighted column says so in its deck; any other stays as it is.</summary>
-    public static Page Said(Study study, Page page) => study.Weights.IsOn && !page.Deck.Contains(study.Weights.Which, StringComparison.Ordinal) && HasColumn(page.Blocks)
-        ? page with { Deck = Words.Sentences(page.Deck, $"{study.Weights.Which} “Like 22”: plays the weighted share is worth.") }
-        : page;
+    // They say it in their own words, speak of the charts or of two prints, or of fronts chosen by the weighted mix.
+    private static readonly string[] s_silent = [Anchor, "brief", "defense-brief", "reading", "audit", "since", "front-cards", "front-cards-next", "extra-fitter"];
+
+    /// <summary>With games weighted, a page says in its deck whether its shares are: one with a weighted column which games count more, any other that all count alike.</summary>
+    public static Page Said(Study study, Page page) =>
+        !study.Weights.IsOn || s_silent.Contains(page.Anchor) || page.Deck.Contains(study.Weights.Which, StringComparison.Ordinal) ? page
+        : page with { Deck = Words.Sentences(page.Deck, HasColumn(page.Blocks) ? $"{study.Weights.Which} “Like 22”: plays the weighted share is worth." : "Here all games count alike.") };
 
     private static bool HasColumn(IEnumerable<Block> blocks) => blocks.Any(block => block switch
     {

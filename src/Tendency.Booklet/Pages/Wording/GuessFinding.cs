@@ -1,0 +1,26 @@
+using Tendency.Booklet.Blocks;
+using Tendency.Booklet.Pages.Counting;
+using Tendency.Breakdown.Findings;
+
+namespace Tendency.Booklet.Pages.Wording;
+
+/// <summary>What looks tell beyond down and distance, as a headline.</summary>
+internal static class GuessFinding
+{
+    /// <param name="dimensions">Where a most readable situation is looked for; it is named only where its dot is solid.</param>
+    /// <param name="ours">Our own calls, as the opponent would guess them.</param>
+    public static string Of(Study study, Guessed guessed, IEnumerable<string> dimensions, bool ours)
+    {
+        var (all, alone) = (guessed.All, guessed.DownAndDistance);
+        var (who, whose) = ours ? ("We", "our") : ("They", "their");
+        var beside = $"{Figures.Percent(alone)} from down and distance alone.";
+        var right = $"{Figures.Percent(all)} of calls guessed right";
+        return all.Lean() == Lean.Above ? Headline.Of($"{who} can be read: {right} before the snap, {beside}", Most(study, guessed, dimensions))
+            : all.Count <= alone.Count ? $"{Words.Capital(whose)} looks add nothing: {right} before the snap, {beside}"
+            : Headline.First($"What {whose} looks add could be luck: {right} before the snap, {beside}", $"What {whose} looks add could be luck: {right}, {beside}");
+    }
+
+    private static string Most(Study study, Guessed guessed, IEnumerable<string> dimensions) =>
+        guessed.Report.MostReadable(study.Plays, dimensions).FirstOrDefault(value => guessed.Where(value).Lean() == Lean.Above) is { } most
+            ? $"Most of all: {SituationWords.Of(most.Dimension, most.Value)}." : "";
+}
