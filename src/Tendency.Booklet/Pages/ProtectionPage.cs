@@ -80,18 +80,18 @@ internal static class ProtectionPage
             yield break;
         }
 
-        yield return new Heading("Where to add a man", "situations that are mostly passes, the man side known");
+        yield return new Heading("Where to add a man", "mostly passes, the man side known; what to expect most first, few plays leaning on all");
         yield return new Table(
             [
                 new Column("Situation", 0, 130),
-                new Column("Passes", 130, 60),
-                new Column("Man side", 200, 124),
-                new Column("Call", 336, 180),
+                new Column("Passes", 130, 50),
+                new Column("Man side", 184, 152),
+                new Column("Call", 344, 172),
             ],
             [.. spots.Take(3).Select(spot => new TableRow(
                 Cells.Name(Words.Title(spot.Situation)),
                 Cells.Text($"{spot.Passes}, {Figures.Percent(spot.PassShare)}"),
-                Cells.Text(RichText.Strong(spot.ManSide == RunTo.ToBack ? "back's side" : "other side"), $"{Figures.Percent(new Share(spot.Count, spot.Plays))}, {spot.Count} of {spot.Plays}; {Figures.Range(spot.ManSideRange)}"),
+                Cells.Text(RichText.Strong(spot.ManSide == RunTo.ToBack ? "back's side" : "other side"), $"expect {Figures.Percent(spot.Expected)}; {spot.Count} of {spot.Plays}, {Figures.Range(spot.ManSideRange)}"),
                 Cells.Text(Words.Capital(spot.Call))))])
         { Caption = "Pressure spots" };
     }

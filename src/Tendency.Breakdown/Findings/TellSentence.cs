@@ -16,7 +16,7 @@ public static class TellSentence
             : $"{Percent.Of(tell.Share)} ({tell.Count} of {tell.Plays}; likely {Percent.Range(tell.Range)})";
         var held = tell.HeldOutPlays == 0
             ? "not found without any one game"
-            : $"held out {tell.HeldOutCount} of {tell.HeldOutPlays}";
+            : $"held out {tell.HeldOutCount} of {tell.HeldOutPlays}{(tell.WasTried ? "" : ", too few to try it on")}";
         return $"{SituationWords.Of(tell.Conditions)}: {SituationWords.Outcome(outcomeColumn, tell.Outcome)} {often}, usual {Percent.Of(tell.BaseShare)}; "
             + $"same way in {tell.GamesSameWay} of {tell.Games} games; {held}";
     }

@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text;
 using Tendency.Breakdown.Charts;
+using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
 using Tendency.Files;
 using Tendency.Input;
@@ -59,7 +60,7 @@ internal static class TellsCommand
         }
 
         return text.Append(report.Tells.Count == 0 ? $"{NoTell(report)}\n" : "")
-            .Append($"{report.Searched} pairs of situation and outcome searched on {report.Plays} plays of {report.Games} {(report.Games == 1 ? "game" : "games")}. Tendencies are odds, not promises.\n")
+            .Append($"{report.Searched} pairs of situation and outcome searched on {report.Plays} plays of {report.Games} {(report.Games == 1 ? "game" : "games")}{(report.Tells.Count == 0 ? "" : $"; about {Percent.Of(report.Fdr)} of those listed may be false alarms")}. Tendencies are odds, not promises.\n")
             .ToString();
     }
 

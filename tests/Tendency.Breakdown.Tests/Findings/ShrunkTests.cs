@@ -1,3 +1,4 @@
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Findings;
 using Tendency.Breakdown.Situations;
 
@@ -18,6 +19,27 @@ public sealed class ShrunkTests
         Assert.Equal(parent, shrunk.Parent, 12);
         Assert.Equal((9 + (12 * parent)) / 22, shrunk.Share, 12);
         Assert.True(shrunk.Likely.Contains(shrunk.Share));
+    }
+
+    /// <summary>Four of four elsewhere even: (4 + 12 x 20.5 / 41) / 16 = 63%. Eighteen of twenty: (18 + 12 x 12.5 / 25) / 32 = 75%.</summary>
+    [Fact]
+    public void Share_FourOfFour_DoesNotBeatEighteenOfTwenty()
+    {
+        var four = ChartOfCalls.Of(1, ("strong", "none", _ => 4, _ => 0), ("weak", "none", _ => 20, _ => 20));
+        var eighteen = ChartOfCalls.Of(1, ("strong", "none", _ => 18, _ => 2), ("weak", "none", _ => 12, _ => 12));
+
+        Assert.Equal(10.0 / 16, Expected(four), 12);
+        Assert.Equal(24.0 / 32, Expected(eighteen), 12);
+
+        static double Expected(PlayLog plays) => Shrunk.Share([plays, plays.Where("back_side", "strong")], "call", "run", 0.95).Share;
+    }
+
+    [Fact]
+    public void Share_SituationThatTakesNoPlayAway_IsTheWhole()
+    {
+        var plays = ChartOfCalls.Of(1, ("strong", "none", _ => 9, _ => 1));
+
+        Assert.Equal(9.5 / 11, Shrunk.Share([plays, plays.Where("back_side", "strong")], "call", "run", 0.95).Share, 12);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Findings;
 using Tendency.Inference.Comparisons;
+using Tendency.Inference.Intervals;
 using Tendency.Inference.Multiplicity;
 
 namespace Tendency.Breakdown.Tests.Findings;
@@ -155,4 +156,50 @@ public sealed class TellsTests
     [InlineData("motion", "none", "no motion")]
     [InlineData("back_side", "weak", "back weak")]
     public void Words_Condition_InTradeWords(string name, string value, string words) => Assert.Equal(words, SituationWords.Of(name, value));
+
+    // 1 of 1 on a game left out is the right way, and proves nothing: five plays are the least a rate is printed for.
+    [Theory]
+    [InlineData(1, 1, false, false)]
+    [InlineData(4, 4, false, false)]
+    [InlineData(4, 5, true, true)]
+    [InlineData(2, 5, true, false)]
+    public void HeldUp_FewPlaysOfGamesLeftOut_IsNotHeld(int count, int plays, bool tried, bool held)
+    {
+        var none = new Interval(0, 1);
+        var tell = new Tell
+        {
+            Rank = 1,
+            Conditions = [new TellCondition("back_side", "strong")],
+            Outcome = "run",
+            Plays = 20,
+            Count = 18,
+            Range = none,
+            BaseShare = 0.5,
+            DifferenceRange = none,
+            PValue = 0.001,
+            QValue = 0.01,
+            ShrunkShare = 0.75,
+            CorrectedDifference = 0.2,
+            HoldsWithinDownAndDistance = true,
+            Rows = [],
+            PlaysList = [],
+            ByGame = [new TellGame("A", 20 - plays, 18 - count, 0.5, false), new TellGame("B", plays, count, 0.5, true)],
+        };
+
+        Assert.Equal((tried, held), (tell.WasTried, tell.HeldUp));
+        Assert.Equal(!tried, TellSentence.Of(tell, "call").EndsWith("too few to try it on", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Search_Tells_AreRankedByWhatToExpect()
+    {
+        var plays = ChartOfCalls.Of(
+            6, ("strong", "none", _ => 9, _ => 1), ("weak", "none", _ => 4, _ => 6), ("weak", "jet", _ => 0, _ => 3), ("middle", "none", _ => 5, _ => 5));
+
+        var tells = Tells.Search(plays, "call", TellOptions.Default).Tells;
+
+        Assert.True(tells.Count > 1);
+        var expected = tells.Select(tell => tell.ExpectedDifference * Math.Sign(tell.Difference)).ToArray();
+        Assert.Equal(expected.OrderDescending(), expected);
+    }
 }
