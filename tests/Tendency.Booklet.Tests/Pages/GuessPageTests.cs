@@ -10,8 +10,8 @@ namespace Tendency.Booklet.Tests.Pages;
 /// <summary>Six games of 60 first-and-tens in which one thing, or nothing, tells run from pass.</summary>
 public sealed class GuessPageTests
 {
-    // Motion to the run on every run: down and distance knows nothing, the look all.
-    private static readonly Study s_motion = Of((play, game) => Chance(play, game) < 5 ? ("run", "jet") : ("pass", "none"));
+    // Seven runs in ten, motion on each: down and distance can only say run every time, the look knows all.
+    private static readonly Study s_motion = Of((play, game) => Chance(play, game) < 7 ? ("run", "jet") : ("pass", "none"));
 
     // The motion is drawn apart from the call.
     private static readonly Study s_nothing = Of((play, game) => (Chance(play, game) < 5 ? "run" : "pass", Chance(play + 1000, game) < 5 ? "jet" : "none"));
@@ -32,6 +32,15 @@ public sealed class GuessPageTests
 
         Assert.True(page.StartsWith("Their looks add nothing: ", StringComparison.Ordinal) || page.StartsWith("What their looks add could be luck: ", StringComparison.Ordinal), page);
         Assert.DoesNotContain("Most of all", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compose_GamesThatTurnAround_AreNotReadableBelowAlwaysSayingOneCall()
+    {
+        // 50 to 55 runs of 60 in three games, 5 to 10 in three: whatever the others teach is wrong.
+        var page = Text(Of((play, game) => (play <= (game <= 3 ? 50 + game : 4 + game) ? "run" : "pass", "none"))).Split('\n')[1];
+
+        Assert.Matches(@"^Their looks add nothing: \d+% of calls guessed right before the snap, \d\d% by always saying (run|pass)\.$", page);
     }
 
     [Theory]

@@ -11,12 +11,15 @@ internal static class GuessFinding
     /// <param name="ours">Our own calls, as the opponent would guess them.</param>
     public static string Of(Study study, Guessed guessed, IEnumerable<string> dimensions, bool ours)
     {
-        var (all, alone) = (guessed.All, guessed.DownAndDistance);
+        // Where always saying one call beats down and distance, that is what looks must beat.
+        var byOneCall = guessed.Always.Count > guessed.DownAndDistance.Count;
+        var usual = byOneCall ? guessed.Always : guessed.DownAndDistance;
+        var all = guessed.All.Against(usual.Value);
         var (who, whose) = ours ? ("We", "our") : ("They", "their");
-        var beside = $"{Figures.Percent(alone)} from down and distance alone.";
+        var beside = $"{Figures.Percent(usual)} {(byOneCall ? $"by always saying {Words.Plain(SituationWords.Outcome(guessed.Report.OutcomeColumn, guessed.Report.Commonest.Outcome))}" : "from down and distance alone")}.";
         var right = $"{Figures.Percent(all)} of calls guessed right";
         return all.Lean() == Lean.Above ? Headline.Of($"{who} can be read: {right} before the snap, {beside}", Most(study, guessed, dimensions))
-            : all.Count <= alone.Count ? $"{Words.Capital(whose)} looks add nothing: {right} before the snap, {beside}"
+            : all.Count <= usual.Count ? $"{Words.Capital(whose)} looks add nothing: {right} before the snap, {beside}"
             : Headline.First($"What {whose} looks add could be luck: {right} before the snap, {beside}", $"What {whose} looks add could be luck: {right}, {beside}");
     }
 
