@@ -14,6 +14,9 @@ switch (args)
     case ["tells", "planted", .. var rest]:
         TellStudies.Planted(rest.Length > 0 ? int.Parse(rest[0]) : 500, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
+    case ["tells", "situations", .. var rest]:
+        TellStudies.Situations(rest.Length > 0 ? int.Parse(rest[0]) : 200, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
+        return 0;
     case ["fronts", .. var rest]:
         FrontStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 2000, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out, rest.Length > 2 ? int.Parse(rest[2]) : 150);
         return 0;
@@ -36,6 +39,6 @@ switch (args)
         SteadyStudy.Run(rest.Length > 0 ? int.Parse(rest[0]) : 400, rest.Length > 1 ? int.Parse(rest[1]) : 1, Console.Out);
         return 0;
     default:
-        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; fronts OPPONENTS SEED [runs]; coverage OPPONENTS SEED; coverage pages CHARTS SEED; guess season|habits TEAMS SEED; guess charts FOLDER [games learned from, 0 = all others]; steady CHARTS SEED; season FOLDER [GAMES].");
+        Console.Error.WriteLine("Studies: audit CHARTS SEED [columns left out]; fuzz FILES SEED; tells null CHARTS SEED; tells planted CHARTS SEED; tells situations CHARTS SEED; fronts OPPONENTS SEED [runs]; coverage OPPONENTS SEED; coverage pages CHARTS SEED; guess season|habits TEAMS SEED; guess charts FOLDER [games learned from, 0 = all others]; steady CHARTS SEED; season FOLDER [GAMES].");
         return 2;
 }

@@ -62,6 +62,9 @@ public sealed record Study(StudiedPlays Chosen, PlayLog All, ReadLog Charts, Wee
     /// <summary>Searches for tells, one an outcome: the call, the run's side, the slide.</summary>
     public IReadOnlyList<TellReport> Tells { get; init; } = [];
 
+    /// <summary>What such lists were worth in a game left out; null where none could be tried.</summary>
+    public SearchedAnew? TellsAnew { get; init; }
+
     /// <summary>How well calls are guessed on games held out; null = not tried.</summary>
     public GuessReport? Guess { get; init; }
 

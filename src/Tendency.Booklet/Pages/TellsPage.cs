@@ -40,8 +40,8 @@ internal static class TellsPage
         return tells.Length == 0 ? "No tell: nothing they show before the snap gives the call away for sure."
             : study.Games.Count < 2 ? $"{Words.Capital(Words.Counted(tells.Length, "tell"))} in one game; none could be tried on another."
             : held.Length == 0 ? $"No tell holds: {Words.Number(tells.Length)} found, none held on games left out."
-            : held.Length == 1 ? "One tell holds up on games it was not found in."
-            : $"{Words.Capital(Words.Number(held.Length))} tells hold up on games they were not found in.";
+            : held.Length == 1 ? "One tell is found again with a game left out, and holds there."
+            : $"{Words.Capital(Words.Number(held.Length))} tells are found again with a game left out, and hold there.";
     }
 
     /// <summary>What the search owes its reader: how many pairs were tried, and how many of the list may be luck.</summary>
@@ -49,7 +49,8 @@ internal static class TellsPage
     {
         var luck = tells.Length * study.Tells[0].Fdr;
         return RichText.Strong($"{Figures.Count(study.Tells.Sum(report => report.Searched))} pairs of situation and call were tried.")
-            + $" The list stops where one in {Words.Number((int)Math.Round(1 / study.Tells[0].Fdr))} may be a false alarm: of these {Words.Number(tells.Length)}, {(luck < 1 ? "at most one or so" : $"about {Words.Number((int)Math.Round(luck))}")}.";
+            + $" The list stops where one in {Words.Number((int)Math.Round(1 / study.Tells[0].Fdr))} may be a false alarm: of these {Words.Number(tells.Length)}, {(luck < 1 ? "at most one or so" : $"about {Words.Number((int)Math.Round(luck))}")}."
+            + (study.TellsAnew is not { } anew ? "" : $" Searched again without each game in turn, what was listed came {Figures.Percent((double)anew.Count / anew.Plays)} of the time in that game ({Figures.CountOf(new Share(anew.Count, anew.Plays))}), {Figures.Percent(anew.ShareFound)} where it was found, {Figures.Percent(anew.UsualShare)} as usual.");
     }
 
     private static EmptyState Nothing(Study study) => new(
@@ -98,7 +99,7 @@ internal static class TellsPage
             Cells.Spark(games, tell.BaseShare),
             Cells.Text(
                 heldOut.None ? "not found again" : RichText.Plain(Figures.CountOf(heldOut)) + (heldOut.TooFew ? "" : $", {Figures.Percent(heldOut)}"),
-                heldOut.Plays >= Share.FewestPlays ? $"likely {Figures.Range(heldOut)}" : "too few",
+                heldOut.TooFew && !heldOut.None ? "too few" : $"found in {tell.ByGame.Count(game => game.FoundWithoutIt)} of {tell.Games}",
                 $"same way {tell.GamesSameWay} of {tell.Games}"))
         {
             Plays = plays,
@@ -113,7 +114,7 @@ internal static class TellsPage
     {
         return Words.Sentences(
             string.Join(", ", study.Games.Select(game => $"{study.ShortGames[game]} {game}")) + ".",
-            "Held out: counts in games left out of the search that found it. Same way: games in which it lay on the same side of that game’s own rate.",
+            "Held out: counts in the games without which it is found too; found in: how many those are. Same way: games in which it lay on the same side of that game’s own rate.",
             others > 0 ? $"{Words.Figured(others, "more tell")} not shown." : "",
             "Play numbers are the first; the cut-up file has all.");
     }

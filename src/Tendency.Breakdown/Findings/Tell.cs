@@ -57,6 +57,9 @@ public sealed record Tell
     /// <summary>What they do otherwise, where there is only one otherwise: one condition whose column has just two values; else null.</summary>
     public TellOtherHalf? Otherwise { get; init; }
 
+    /// <summary>The shallower situation that shows most of it, for two conditions and more: what there is to see without the last one.</summary>
+    public TellParent? Parent { get; init; }
+
     /// <summary>Rows of the situation in the play log that was searched.</summary>
     public required IReadOnlyList<int> Rows { get; init; }
 
@@ -99,6 +102,12 @@ public readonly record struct TellCondition(string Name, string Value);
 /// <param name="GameShare">Share of the outcome among all plays of the game.</param>
 /// <param name="FoundWithoutIt">Whether the other games alone show the tell.</param>
 public readonly record struct TellGame(string Game, int Plays, int Count, double GameShare, bool FoundWithoutIt)
+{
+    public double Share => (double)Count / Plays;
+}
+
+/// <summary>A situation that a tell is part of, with the tell's outcome counted in all of it.</summary>
+public sealed record TellParent(IReadOnlyList<TellCondition> Conditions, int Plays, int Count)
 {
     public double Share => (double)Count / Plays;
 }

@@ -17,6 +17,12 @@ public sealed record TellOptions
     /// <summary>Columns and derived dimensions to combine; empty = <see cref="TellDimensions.Default"/>, as far as charted.</summary>
     public IReadOnlyList<string> Dimensions { get; init; } = [];
 
+    /// <summary>Searches every pair with enough plays, also those that could hardly pass.</summary>
+    public bool SearchesAll { get; init; }
+
+    /// <summary>Whether each tell is tried on the games left out.</summary>
+    public bool TriesGames { get; init; } = true;
+
     /// <summary>Least share of the outcome in a situation that is listed, in [0, 1); 0 lists what is rarer than usual too.</summary>
     public double LeastShare { get; init; }
 

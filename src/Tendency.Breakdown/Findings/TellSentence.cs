@@ -16,7 +16,7 @@ public static class TellSentence
             : $"{Percent.Of(tell.Share)} ({tell.Count} of {tell.Plays}; likely {Percent.Range(tell.Range)})";
         var held = tell.HeldOutPlays == 0
             ? "not found without any one game"
-            : $"held out {tell.HeldOutCount} of {tell.HeldOutPlays}{(tell.WasTried ? "" : ", too few to try it on")}";
+            : $"held out {tell.HeldOutCount} of {tell.HeldOutPlays}{(!tell.WasTried ? ", too few to try it on" : tell.HeldUp ? "" : ", it did not hold")}";
         return $"{SituationWords.Of(tell.Conditions)}: {SituationWords.Outcome(outcomeColumn, tell.Outcome)} {often}, usual {Percent.Of(tell.BaseShare)}; "
             + $"same way in {tell.GamesSameWay} of {tell.Games} games; {held}";
     }
@@ -33,14 +33,26 @@ public static class TellSentence
         return $"else, {SituationWords.Of(other.Condition.Name, other.Condition.Value)}: {SituationWords.Outcome(outcomeColumn, other.Outcome)} {often}";
     }
 
+    /// <summary>"3rd down alone 66% (48 of 72)": what there is to see without the last condition; empty for a single one.</summary>
+    public static string Parent(Tell tell) => tell.Parent is not { } parent || parent.Plays < Estimate.FewestPlays ? ""
+        : $"{char.ToLowerInvariant(SituationWords.Of(parent.Conditions)[0])}{SituationWords.Of(parent.Conditions)[1..]} alone {Percent.Of(parent.Share)} ({parent.Count} of {parent.Plays})";
+
+    /// <summary>"plays Calder Bay 11, 25; Ashmere Falls 17; 12 more": the first of them, for the cut-ups.</summary>
+    public static string Plays(Tell tell, int most)
+    {
+        var games = tell.PlaysList.Take(most).Select(play => (Game: play[..play.LastIndexOf(':')], Play: play[(play.LastIndexOf(':') + 1)..]))
+            .GroupBy(play => play.Game).Select(game => $"{game.Key} {string.Join(", ", game.Select(play => play.Play))}");
+        return $"plays {string.Join("; ", games)}{(tell.PlaysList.Count > most ? $"; {tell.PlaysList.Count - most} more" : "")}";
+    }
+
     /// <summary>"expect 71%; holds within down and distance; 3% of shuffled charts show one as strong": what the raw count leaves out.</summary>
     public static string Caution(Tell tell)
     {
         var within = tell.HoldsWithinDownAndDistance switch
         {
             true => "holds within down and distance",
-            false => "may be down and distance",
-            null => "is down and distance",
+            false => "may only be the down and distance",
+            null => "is the down and distance itself",
         };
         var shuffled = tell.ShuffledP is double p ? $"; {Percent.Of(p)} of shuffled charts show one as strong" : "";
         return $"expect {Percent.Of(tell.ShrunkShare)}; {within}{shuffled}";

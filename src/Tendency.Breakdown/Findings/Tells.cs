@@ -13,7 +13,8 @@ public static class Tells
     /// </summary>
     /// <remarks>
     /// The q-values pay for every pair of situation and outcome that could have passed. In the usual search of more than thirty pairs they are
-    /// weighted by what is known before the calls are looked at (<see cref="PairWeight"/>); where the dimensions are named, all pairs weigh alike. What is
+    /// weighted by what is known before the calls are looked at (<see cref="PairWeight"/>); where the staff names the dimensions, all pairs with
+    /// enough plays are searched and weigh alike. What is
     /// dropped afterwards makes the list shorter, never longer: with nothing to find, 4 to 8 of 100 charts
     /// show any tell at a rate of 0.10 (tests/Tendency.Simulations, tells null; 500 charts and more of each of four kinds).
     /// </remarks>

@@ -1,9 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using System.Text;
-using Tendency.Breakdown.Charts;
-using Tendency.Breakdown.Counts;
 using Tendency.Breakdown.Findings;
 using Tendency.Files;
 using Tendency.Input;
@@ -36,6 +33,7 @@ internal static class TellsCommand
             Fdr = parsed.GetValue(fdr),
             MinPlays = parsed.GetValue(minPlays),
             Dimensions = parsed.GetValue(dimensions) ?? [],
+            SearchesAll = parsed.GetValue(dimensions) is { Length: > 0 },
         }));
         return command;
     }
@@ -44,32 +42,14 @@ internal static class TellsCommand
     {
         var week = ChartedWeek.From(request);
         var studied = week.Choose(request);
-        var report = Tells.Search(studied.Plays, of, options with { Level = week.Week.Level, Seed = request.Seed });
-        OutputFile.Write(request.Output, request.Format == OutputFormat.Text ? Text(report, studied.Plays, request.Seed) : TableText.Write(Table(report), request.Format));
+        options = options with { Level = week.Week.Level, Seed = request.Seed };
+        var report = Tells.Search(studied.Plays, of, options);
+        OutputFile.Write(request.Output, request.Format == OutputFormat.Text
+            ? TellText.Of(report, studied.Plays, SearchedAnew.Of(studied.Plays, of, options), request.Seed)
+            : TableText.Write(Table(report), request.Format));
         NotCharted.Report(studied.Plays, [of, .. options.Dimensions], request.Quiet);
         return ProblemReport.Write(week, studied, request.Quiet);
     }
-
-    private static string Text(TellReport report, PlayLog plays, int seed)
-    {
-        var text = new StringBuilder();
-        foreach (var tell in report.Tells)
-        {
-            string[] beside = [TellSentence.Otherwise(tell, report.OutcomeColumn), TellSentence.Caution(tell), DriftText.Of(plays, tell, report.OutcomeColumn, seed)];
-            _ = text.Append($"{tell.Rank,3}  {TellSentence.Of(tell, report.OutcomeColumn)}\n     {string.Join("; ", beside.Where(words => words.Length > 0))}\n");
-        }
-
-        return text.Append(report.Tells.Count == 0 ? $"{NoTell(report)}\n" : "")
-            .Append($"{report.Searched} pairs of situation and outcome searched on {report.Plays} plays of {report.Games} {(report.Games == 1 ? "game" : "games")}{(report.Tells.Count == 0 ? "" : $"; about {Percent.Of(report.Fdr)} of those listed may be false alarms")}. Tendencies are odds, not promises.\n")
-            .ToString();
-    }
-
-    // "No tell" is a finding only where there was something to search.
-    private static string NoTell(TellReport report) =>
-        report.Plays == 0 ? $"Nothing was searched: no play has {report.OutcomeColumn} charted."
-        : report.Games == 1 ? "Nothing was searched: a tell must show in two games."
-        : report.Searched == 0 ? $"Nothing was searched: no situation has enough plays, or {report.OutcomeColumn} is always the same."
-        : "No tell holds up.";
 
     private static OutputTable Table(TellReport report) => new(
         [

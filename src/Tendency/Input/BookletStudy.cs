@@ -31,6 +31,7 @@ internal static class BookletStudy
         var audit = Task.Run(() => Audit.Run(week.Read, week.Log, week.Week, week.Glossary));
         var steadiness = Task.Run(() => SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws));
         var tells = Task.Run(() => s_outcomes.Where(plays.IsCharted).Select(outcome => Tells.Search(plays, outcome, tellOptions)).ToArray());
+        var anew = Task.Run(() => SearchedAnew.Sum([.. s_outcomes.Where(plays.IsCharted).Select(outcome => SearchedAnew.Of(plays, outcome, tellOptions)).OfType<SearchedAnew>()]));
         var fronts = FrontStudy.Of(week, studied, weights, seed);
         return new Study(studied, week.Log, week.Read, week.Week)
         {
@@ -39,6 +40,7 @@ internal static class BookletStudy
             Fronts = fronts.Check,
             FrontCard = fronts.Card(),
             Tells = tells.GetAwaiter().GetResult(),
+            TellsAnew = anew.GetAwaiter().GetResult(),
             Audit = audit.GetAwaiter().GetResult(),
             Steadiness = steadiness.GetAwaiter().GetResult(),
             Guess = guess.GetAwaiter().GetResult(),

@@ -50,6 +50,56 @@ public sealed class TellsTests
     }
 
     [Fact]
+    public void SearchedAnew_AHabitOfEveryGame_CameAsOftenInTheGameLeftOut()
+    {
+        // Every game alike: the other three show back strong, 9 of 10 each, and so does the one left out.
+        var anew = SearchedAnew.Of(s_backStrong, "call", TellOptions.Default)!;
+
+        Assert.Equal((4, 40, 36), (anew.Tells, anew.Plays, anew.Count));
+        Assert.Equal(0.9, anew.ShareFound, 12);
+        Assert.Equal(84.0 / 152, anew.UsualShare, 12);
+        Assert.Null(SearchedAnew.Of(s_backStrong.Where("game", "G1"), "call", TellOptions.Default));
+    }
+
+    [Fact]
+    public void SearchedAnew_AHabitOfOneGame_IsNoneInTheGameLeftOut()
+    {
+        // Back strong means run in the first game, 20 of 20, where the others are even: found only with that game among those searched.
+        var plays = ChartOfCalls.Of(4, ("strong", "none", g => g == 0 ? 20 : 6, g => g == 0 ? 0 : 6), ("weak", "none", g => g == 0 ? 4 : 14, g => g == 0 ? 26 : 16));
+
+        var anew = SearchedAnew.Of(plays, "call", TellOptions.Default)!;
+
+        Assert.Equal(0.5, (double)anew.Count / anew.Plays, 12);
+        Assert.True(anew.ShareFound > 0.6);
+    }
+
+    [Fact]
+    public void Search_TwoConditions_CountsWhatOneShows()
+    {
+        // Strong with jet motion 18 of 20 in each game; strong alone 28 of 40, jet alone 28 of 40; else even.
+        var plays = ChartOfCalls.Of(4, ("strong", "jet", _ => 18, _ => 2), ("strong", "none", _ => 10, _ => 10), ("weak", "jet", _ => 10, _ => 10), ("weak", "none", _ => 10, _ => 10));
+
+        var tell = Tells.Search(plays, "call", TellOptions.Default).Tells[0];
+
+        Assert.Equal("back_side=strong & motion=jet", tell.Situation);
+        Assert.Equal((160, 112), (tell.Parent!.Plays, tell.Parent.Count));
+        Assert.EndsWith(" alone 70% (112 of 160)", TellSentence.Parent(tell), StringComparison.Ordinal);
+        Assert.Equal("plays G1 1, 2, 3; 77 more", TellSentence.Plays(tell, 3));
+    }
+
+    [Fact]
+    public void Of_HeldOutPlays_SayWhetherItHeld()
+    {
+        var tell = Tells.Search(s_backStrong, "call", TellOptions.Default).Tells[0];
+        var against = tell with { ByGame = [.. tell.ByGame.Select(game => game with { Count = 1 })] };
+        var few = tell with { ByGame = [.. tell.ByGame.Select((game, i) => game with { Plays = 2, Count = 2, FoundWithoutIt = i < 2 })] };
+
+        Assert.EndsWith("held out 36 of 40", TellSentence.Of(tell, "call"), StringComparison.Ordinal);
+        Assert.EndsWith("held out 4 of 40, it did not hold", TellSentence.Of(against, "call"), StringComparison.Ordinal);
+        Assert.EndsWith("held out 4 of 4, too few to say", TellSentence.Of(few, "call"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Search_ThreeValues_HaveNoOtherHalf()
     {
         var plays = ChartOfCalls.Of(4, ("strong", "none", _ => 9, _ => 1), ("weak", "none", _ => 8, _ => 12), ("middle", "none", _ => 3, _ => 5));

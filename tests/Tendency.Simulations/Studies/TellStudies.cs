@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
 using Tendency.Breakdown.Findings;
+using Tendency.Breakdown.Findings.Guessing;
 using Tendency.Simulations.Charts;
 
 namespace Tendency.Simulations.Studies;
@@ -69,6 +70,30 @@ internal static class TellStudies
                 }
 
                 output.WriteLine($"{name}, swing {swing:0.0}: {score.Text()}, {watch.Elapsed.TotalSeconds:0.0} s");
+            }
+        }
+    }
+
+    /// <summary>Charts of six games in which calls go by down and distance alone. Prints how many tells name anything beside it.</summary>
+    public static void Situations(int charts, int seed, TextWriter output)
+    {
+        foreach (var (name, draw, _) in s_charts)
+        {
+            foreach (var depth in (int[])[2, 3])
+            {
+                int tells = 0, more = 0, withMore = 0;
+                for (var i = 0; i < charts; i++)
+                {
+                    var chance = new Random(unchecked((seed * 100_003) + i));
+                    var looks = draw(chance, 6);
+                    var derived = SimulatedSnaps.WithCalls(looks, Enumerable.Repeat("run", looks.Rows));
+                    var runs = Snapshot.Of(derived).Select(snap => 1 / (1 + Math.Exp(UsualCalls.PassLogOdds(snap)[0] - 0.6)));
+                    var report = Tells.Search(SimulatedSnaps.WithCalls(looks, PlantedHabits.Draw([.. runs], chance)), ColumnNames.Call, Options with { Depth = depth });
+                    var beside = report.Tells.Count(tell => tell.Conditions.Any(c => c.Name is not (ColumnNames.Down or ColumnNames.DownDistance)));
+                    (tells, more, withMore) = (tells + report.Tells.Count, more + beside, withMore + (beside > 0 ? 1 : 0));
+                }
+
+                output.WriteLine($"{name}, depth {depth}: {tells} tells, {more} with more than down and distance ({100.0 * more / Math.Max(1, tells):0.0}%), in {100.0 * withMore / charts:0.0}% of charts");
             }
         }
     }

@@ -40,10 +40,10 @@ internal sealed record Candidate(int[] Dimensions, int[] Values, int Outcome, in
 
     public int[] PlaysIn(SearchGround ground) => [.. Enumerable.Range(0, ground.Rows.Length).Where(play => Holds(ground, play))];
 
-    /// <summary>Whether this situation is the other with conditions added.</summary>
-    public bool IsWithin(Candidate other) => Dimensions.Length > other.Dimensions.Length && Enumerable.Range(0, other.Dimensions.Length).All(k =>
+    /// <summary>Every shallower situation that this one is part of, with at least one condition; statistics are not theirs.</summary>
+    public IEnumerable<Candidate> Parents() => Enumerable.Range(1, (1 << Dimensions.Length) - 2).Select(kept => this with
     {
-        var at = Array.IndexOf(Dimensions, other.Dimensions[k]);
-        return at >= 0 && Values[at] == other.Values[k];
+        Dimensions = [.. Dimensions.Where((_, k) => (kept >> k & 1) == 1)],
+        Values = [.. Values.Where((_, k) => (kept >> k & 1) == 1)],
     });
 }

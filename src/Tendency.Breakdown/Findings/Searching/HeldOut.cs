@@ -11,7 +11,7 @@ internal static class HeldOut
     {
         var games = ground.GameNames.Count;
         var found = tells.Select(_ => new bool[games]).ToArray();
-        if (tells.Count == 0 || games < 2)
+        if (tells.Count == 0 || games < 2 || !options.TriesGames)
         {
             return found;
         }

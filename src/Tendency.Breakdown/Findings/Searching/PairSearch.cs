@@ -51,7 +51,8 @@ internal static class PairSearch
                 }
             }
         });
-        var limit = WorthSearching([.. looked.Select(pair => pair.LeastP)], options.Fdr, out var pairs);
+        var pairs = looked.Count;
+        var limit = options.SearchesAll ? 1 : WorthSearching([.. looked.Select(pair => pair.LeastP)], options.Fdr, out pairs);
         searched = pairs;
         var all = looked.Where(pair => pair.LeastP <= limit).Sum(Weight);
         return Listed([.. found.Where(f => f.Looked.LeastP <= limit).Select(f => f.Candidate with { Part = Weight(f.Looked) / all })], options.Fdr);

@@ -13,7 +13,7 @@ namespace Tendency.Breakdown.Findings.Searching;
 /// </remarks>
 internal static class Pruning
 {
-    /// <summary>A deeper situation must beat chance this clearly within each shallower one that is listed too; more clearly where a circumstance deepens it.</summary>
+    /// <summary>A deeper situation must beat chance this clearly within each shallower one it is part of; more clearly where a circumstance deepens it.</summary>
     private const double AddsToParent = 0.10;
     private const double CircumstanceAdds = 0.03;
 
@@ -76,7 +76,7 @@ internal static class Pruning
             // Rounded, so that what differs by a last digit only is settled by the order above.
             var best = standing.MaxBy(c => kept.Count == 0 ? Math.Round(Score(c.Candidate, c.Candidate.Z), 9) : Math.Round(Score(c.Candidate, c.Z), 9));
             _ = open.RemoveAll(c => c.Candidate == best.Candidate);
-            if (AddsToParents(ground, best.Candidate, best.Plays, listed))
+            if (AddsToParents(ground, best.Candidate, best.Plays))
             {
                 kept.Add(best.Candidate);
                 expected.Add(best.Plays);
@@ -96,10 +96,10 @@ internal static class Pruning
 
     private static double P(double z) => 2 * NormalDistribution.Upper(Math.Abs(z));
 
-    private static bool AddsToParents(SearchGround ground, Candidate candidate, int[] plays, Candidate[] listed)
+    private static bool AddsToParents(SearchGround ground, Candidate candidate, int[] plays)
     {
         var isHit = Array.ConvertAll(ground.Outcome, o => o == candidate.Outcome);
-        foreach (var parent in listed.Where(parent => parent.Outcome == candidate.Outcome && candidate.IsWithin(parent)))
+        foreach (var parent in candidate.Parents())
         {
             var within = new int[ground.Game.Length];
             for (var i = 0; i < within.Length; i++)

@@ -25,7 +25,7 @@ internal static class TellWriter
         return new Tell
         {
             Rank = 0,
-            Conditions = [.. candidate.Dimensions.Zip(candidate.Values, (d, v) => new TellCondition(ground.Dimensions[d].Name, ground.Dimensions[d].Values[v]))],
+            Conditions = Conditions(ground, candidate),
             Outcome = ground.Outcomes[outcome],
             Plays = n,
             Count = x,
@@ -39,6 +39,7 @@ internal static class TellWriter
             HoldsWithinDownAndDistance = WithinDownAndDistance(ground, plays, candidate, cell),
             ByGame = ByGame(ground, cell, outcome, foundWithout),
             Otherwise = Otherwise(ground, plays, candidate, outcome),
+            Parent = Parent(ground, candidate, outcome),
             Rows = rows,
             PlaysList = [.. rows.Select(row => $"{plays.Category(ColumnNames.Game)[row]}:{plays.Number(ColumnNames.Play)[row]}")],
         };
@@ -80,6 +81,14 @@ internal static class TellWriter
         return new TellOtherHalf(
             new TellCondition(all.Name, all.Values[value]), ground.Outcomes[told], there.Length, there.Count(play => ground.Outcome[play] == told));
     }
+
+    private static TellCondition[] Conditions(SearchGround ground, Candidate candidate) =>
+        [.. candidate.Dimensions.Zip(candidate.Values, (d, v) => new TellCondition(ground.Dimensions[d].Name, ground.Dimensions[d].Values[v]))];
+
+    private static TellParent? Parent(SearchGround ground, Candidate candidate, int outcome) => candidate.Parents()
+        .Select(parent => (parent, plays: parent.PlaysIn(ground)))
+        .Select(p => new TellParent(Conditions(ground, p.parent), p.plays.Length, p.plays.Count(play => ground.Outcome[play] == outcome)))
+        .MaxBy(parent => (parent.Conditions.Count, parent.Share));
 
     /// <summary>Every order of adding the conditions is a path from all plays to the situation; the mean over them favors none.</summary>
     private static double Shrunk(SearchGround ground, Candidate candidate, int outcome)

@@ -40,4 +40,22 @@ public sealed class PairWeightTests
         Assert.InRange(listed.Sum(c => c.Part), 0, 1);
         Assert.All(listed, c => Assert.InRange(c.Q, c.P, 0.10));
     }
+
+    [Fact]
+    public void Search_All_PaysForThoseThatCanNotPassToo()
+    {
+        // 2 plays a game of jet motion from either side: 8 plays each, enough to be searched, too few to pass by any calls.
+        var plays = ChartOfCalls.Of(
+            4, ("strong", "none", _ => 12, _ => 2), ("strong", "jet", _ => 1, _ => 1), ("weak", "none", _ => 15, _ => 24), ("weak", "jet", _ => 1, _ => 1));
+        var all = s_named with { Dimensions = ["back_side", "motion"], SearchesAll = true, Fdr = 0.001 };
+
+        _ = PairSearch.Run(SearchGround.From(plays, "call", all), all with { SearchesAll = false }, out var some);
+        var listed = PairSearch.Run(SearchGround.From(plays, "call", all), all, out var every);
+
+        // Two backs, two motions, four of both.
+        Assert.Equal(8, every);
+        Assert.True(some < every);
+        Assert.NotEmpty(listed);
+        Assert.All(listed, c => Assert.Equal(1.0 / 8, c.Part, 12));
+    }
 }
