@@ -43,6 +43,7 @@ internal static class Studies
             Fronts = check,
             FrontCard = FrontCard.Of(study.Plays, check, options),
             Tells = [.. outcomes.Where(study.Plays.IsCharted).Select(outcome => Tells.Search(study.Plays, outcome, TellOptions.Default))],
+            TellsAnew = SearchedAnew.Of(study.Plays, ColumnNames.Call, TellOptions.Default),
             Guess = Guess.Run(study.Plays, ColumnNames.Call, GuessOptions.Default),
             Steadiness = SteadyHabits.Follow(study.Plays, Habit.Usual, seed: 1, draws: 999),
             Audit = Audit.Run(study.Charts, study.All, study.Week, Glossary.BuiltIn),
