@@ -96,7 +96,7 @@ public sealed class TellsTests
 
         Assert.EndsWith("held out 36 of 40", TellSentence.Of(tell, "call"), StringComparison.Ordinal);
         Assert.EndsWith("held out 4 of 40, it did not hold", TellSentence.Of(against, "call"), StringComparison.Ordinal);
-        Assert.EndsWith("held out 4 of 4, too few to say", TellSentence.Of(few, "call"), StringComparison.Ordinal);
+        Assert.EndsWith("held out 4 of 4, too few to try it on", TellSentence.Of(few, "call"), StringComparison.Ordinal);
     }
 
     [Fact]
