@@ -31,7 +31,9 @@ internal static class BookletStudy
         var audit = Task.Run(() => Audit.Run(week.Read, week.Log, week.Week, week.Glossary));
         var steadiness = Task.Run(() => SteadyHabits.Follow(plays, Habit.Usual, seed, SteadinessDraws));
         var tells = Task.Run(() => s_outcomes.Where(plays.IsCharted).Select(outcome => Tells.Search(plays, outcome, tellOptions)).ToArray());
-        var anew = Task.Run(() => SearchedAnew.Sum([.. s_outcomes.Where(plays.IsCharted).Select(outcome => SearchedAnew.Of(plays, outcome, tellOptions)).OfType<SearchedAnew>()]));
+        var anew = tells.ContinueWith(
+            found => SearchedAnew.Sum([.. found.Result.Where(report => report.Tells.Count > 0).Select(report => SearchedAnew.Of(plays, report.OutcomeColumn, tellOptions)).OfType<SearchedAnew>()]),
+            TaskScheduler.Default);
         var fronts = FrontStudy.Of(week, studied, weights, seed);
         return new Study(studied, week.Log, week.Read, week.Week)
         {
