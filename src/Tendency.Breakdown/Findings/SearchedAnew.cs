@@ -1,6 +1,5 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Charts.Columns;
-using Tendency.Breakdown.Situations;
 
 namespace Tendency.Breakdown.Findings;
 
@@ -50,8 +49,7 @@ public sealed record SearchedAnew(int Tells, int Plays, int Count, double ShareF
         var outcome = left.Dimension(outcomeColumn);
         foreach (var tell in Findings.Tells.Search(others, outcomeColumn, options with { Shuffles = 0, TriesGames = false }).Tells)
         {
-            var holds = tell.Conditions.Select(c => new Condition(c.Name, [c.Value]).Rows(left)).ToArray();
-            var rows = Enumerable.Range(0, left.Rows).Where(row => outcome.Codes[row] > 0 && holds.All(h => h[row])).ToArray();
+            var rows = TellCondition.RowsOf(tell.Conditions, left).Where(row => outcome.Codes[row] > 0).ToArray();
             if (rows.Length > 0)
             {
                 yield return (tell, rows.Length, rows.Count(row => outcome[row] == tell.Outcome));

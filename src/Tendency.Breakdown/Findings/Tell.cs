@@ -1,4 +1,6 @@
+using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Counts;
+using Tendency.Breakdown.Situations;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Breakdown.Findings;
@@ -94,7 +96,15 @@ public sealed record Tell
 }
 
 /// <summary>One condition: a column or dimension and the value it has.</summary>
-public readonly record struct TellCondition(string Name, string Value);
+public readonly record struct TellCondition(string Name, string Value)
+{
+    /// <summary>Rows of a play log, any with these columns, on which all of some conditions hold.</summary>
+    public static int[] RowsOf(IEnumerable<TellCondition> conditions, PlayLog plays)
+    {
+        var holds = conditions.Select(c => new Condition(c.Name, [c.Value]).Rows(plays)).ToArray();
+        return [.. Enumerable.Range(0, plays.Rows).Where(row => Array.TrueForAll(holds, h => h[row]))];
+    }
+}
 
 /// <summary>A tell within one game.</summary>
 /// <param name="Plays">Plays of the situation; at least 1.</param>

@@ -35,7 +35,7 @@ public static class TellSentence
 
     /// <summary>"3rd down alone 66% (48 of 72)": what there is to see without the last condition; empty for a single one.</summary>
     public static string Parent(Tell tell) => tell.Parent is not { } parent || parent.Plays < Estimate.FewestPlays ? ""
-        : $"{char.ToLowerInvariant(SituationWords.Of(parent.Conditions)[0])}{SituationWords.Of(parent.Conditions)[1..]} alone {Percent.Of(parent.Share)} ({parent.Count} of {parent.Plays})";
+        : $"{string.Join(", ", parent.Conditions.Select(c => SituationWords.Of(c.Name, c.Value)))} alone {Percent.Of(parent.Share)} ({parent.Count} of {parent.Plays})";
 
     /// <summary>"plays Calder Bay 11, 25; Ashmere Falls 17; 12 more": the first of them, for the cut-ups.</summary>
     public static string Plays(Tell tell, int most)

@@ -84,6 +84,7 @@ public sealed class TellsTests
         Assert.Equal("back_side=strong & motion=jet", tell.Situation);
         Assert.Equal((160, 112), (tell.Parent!.Plays, tell.Parent.Count));
         Assert.EndsWith(" alone 70% (112 of 160)", TellSentence.Parent(tell), StringComparison.Ordinal);
+        Assert.Equal("I form alone 70% (112 of 160)", TellSentence.Parent(tell with { Parent = tell.Parent with { Conditions = [new TellCondition("formation", "I form")] } }));
         Assert.Equal("plays G1 1, 2, 3; 77 more", TellSentence.Plays(tell, 3));
     }
 

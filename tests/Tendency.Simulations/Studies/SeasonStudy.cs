@@ -60,8 +60,7 @@ internal static class SeasonStudy
         foreach (var tell in later.Rows == 0 ? [] : Tells.Search(then, ColumnNames.Call, TellOptions.Default).Tells)
         {
             var call = later.Category(ColumnNames.Call);
-            var holds = tell.Conditions.Select(c => new Condition(c.Name, [c.Value]).Rows(later)).ToArray();
-            var rows = Enumerable.Range(0, later.Rows).Where(row => holds.All(h => h[row])).ToArray();
+            var rows = TellCondition.RowsOf(tell.Conditions, later);
             if (rows.Length > 0)
             {
                 yield return new LaterTell(

@@ -1,6 +1,5 @@
 using Tendency.Breakdown.Charts;
 using Tendency.Breakdown.Counts;
-using Tendency.Breakdown.Situations;
 using Tendency.Inference.Intervals;
 
 namespace Tendency.Breakdown.Findings.Reviews;
@@ -81,11 +80,8 @@ public sealed record Review(IReadOnlyList<ReviewedClaim> Claims, IReadOnlyList<R
         return new Review(claims, BandsOf(claims, level), [.. games.SelectMany(g => g.Fronts)]);
     }
 
-    private static Tally Count(PlayLog plays, SavedClaim claim)
-    {
-        var holds = claim.Conditions.Select(c => new Condition(c.Name, [c.Value]).Rows(plays)).ToArray();
-        return CrossTab.Share(plays.Where(row => Array.TrueForAll(holds, h => h[row])), claim.Column, claim.Outcome);
-    }
+    private static Tally Count(PlayLog plays, SavedClaim claim) =>
+        CrossTab.Share(plays.Take(TellCondition.RowsOf(claim.Conditions, plays)), claim.Column, claim.Outcome);
 
     private static ReviewBand[] BandsOf(IReadOnlyList<ReviewedClaim> claims, double level) =>
     [

@@ -88,7 +88,7 @@ internal static class TellWriter
     private static TellParent? Parent(SearchGround ground, Candidate candidate, int outcome) => candidate.Parents()
         .Select(parent => (parent, plays: parent.PlaysIn(ground)))
         .Select(p => new TellParent(Conditions(ground, p.parent), p.plays.Length, p.plays.Count(play => ground.Outcome[play] == outcome)))
-        .MaxBy(parent => (parent.Conditions.Count, parent.Share));
+        .MaxBy(parent => (parent.Conditions.Count, ground.IsTwoWay || candidate.Z > 0 ? parent.Share : -parent.Share));
 
     /// <summary>Every order of adding the conditions is a path from all plays to the situation; the mean over them favors none.</summary>
     private static double Shrunk(SearchGround ground, Candidate candidate, int outcome)
